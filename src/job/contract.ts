@@ -40,8 +40,8 @@ export interface Phase {
     readonly done?: Given<Rational>;
     readonly knownBy?: Given<KnownBy>;
 }
-/** Whereby it is known how much is done: by the pieces that are cut. */
-export type KnownBy = 'cut';
+/** Whereby it is known how much is done: by the pieces that are cut, or that are up. */
+export type KnownBy = 'cut' | 'put-up';
 
 /** `adds` or `deducts`: a sum of nothing or more. */
 export interface AcceptedChange {

@@ -8,6 +8,8 @@ export interface PutUpSaid {
     /** The number of a coffer. */
     readonly firstBay?: Given<number>;
     readonly orders: readonly OrderSaid[];
+    /** What is up by now, by the names of the text. */
+    readonly up: readonly Given<string>[];
     readonly crews: Given<number>;
     /** Minutes. */
     readonly glue?: Given<Rational>; readonly clamped?: Given<Rational>;

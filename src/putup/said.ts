@@ -1,3 +1,4 @@
+import type { Room } from '../job/model.ts';
 import type { OrderSaid } from '../job/put-up.ts';
 import { PLURAL, PARTS } from '../job/part.ts';
 import type { Ceiling } from '../ceiling/model.ts';
@@ -23,10 +24,15 @@ export function namesOf(pieces: readonly Piece[]): Names {
     return names;
 }
 
-/** Names in what is said of the order that nothing in the room has. */
+/** Names in what is said of the order, and of what is up, that nothing in the room has. */
 export function unknownNames({ room: { putUp } }: Ceiling, names: Names): Given<string>[] {
     const said = (putUp?.orders ?? []).flatMap(({ what, before, after }) => [...what, ...before ? [before] : [], ...after ? [after] : []]);
-    return said.filter(({ value }) => !names.has(value));
+    return [...said, ...putUp?.up ?? []].filter(({ value }) => !names.has(value));
+}
+
+/** Pieces that are up, as the text says. */
+export function piecesUp({ putUp }: Pick<Room, 'putUp'>, pieces: readonly Piece[]): ReadonlySet<Piece> {
+    return putUp && putUp.up.length > 0 ? piecesOf(putUp.up.map(({ value }) => value), namesOf(pieces)) : new Set();
 }
 
 /** Days before which pieces are not put up, by their names in the cut list: the latest that is said of each. */

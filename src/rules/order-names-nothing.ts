@@ -14,8 +14,8 @@ export const orderNamesNothing = defineRule({
     explanation: `
 What goes up is named by its part (\`blocking\`, \`spacers\`, \`sides\`, \`cleats\`, \`bottoms\`, \`timbers\`, \`moldings\`,
 \`band\`, \`trim\`), by its line or its wall (\`line-B\`, \`wall-north\`), or by its name in the cut list (\`bottom-B-3\`); the
-first bay is the number of a coffer on the plan. A name that nothing in the room has, such as coffer 7 of 6, would be passed over,
-and the order would not be the one that you wrote.`,
+first bay is the number of a coffer on the plan. The same names say what is \`up\` by now. A name that nothing in the room has, such as
+coffer 7 of 6, would be passed over, and the order would not be the one that you wrote.`,
     wrong,
     right: changed(wrong, 'bottum', 'bottoms'),
     basis: 'The cut list and the plan of the room.',

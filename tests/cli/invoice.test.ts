@@ -121,7 +121,22 @@ describe('an invoice', () => {
         expect([Number(one), Number(all)]).toEqual([1, pieces]);
         expect(out).toMatch(new RegExp(`Work in the shop +\\$3,200\\.00 +${Math.floor(100 / pieces)} %`));
         const refused = await run({ ...known, 'den.coffer': den.replace('  grid {', '  fixture drop soffit on east width 3\'\n\n  grid {') });
-        expect([refused.code, refused.err.includes('a phase is known by what is cut, and not every room could be laid out')]).toEqual([1, true]);
+        expect([refused.code, refused.err.includes('a phase is known by its pieces, and not every room could be laid out')]).toEqual([1, true]);
+    });
+
+    test('a phase that is known by what is put up is done as far as that, and the steps say it', async () => {
+        const known = signed('"Beams up" share 45% done 50%', '"Beams up" share 45% known-by put-up'), up = { ...known, 'den.coffer': den.replace('  grid {', '  put-up {\n    up  blocking, line-1\n  }\n\n  grid {') };
+        const pieces = (JSON.parse((await cofferwright(folderWith(house), ['cut-list', '--format', 'json'])).out) as { pieces: { part: string; line: string | null }[] }).pieces;
+        const done = pieces.filter(({ part, line }) => part === 'blocking' || line === '1').length;
+        expect([done > 5, done < pieces.length]).toEqual([true, true]);
+        const { out } = await run(up, '--format', 'human');
+        expect(out).toContain(`${done} of ${pieces.length} pieces of den are up.`);
+        // 45 % of 8,000, as far as whole hundredths are up
+        expect(out).toContain(`$${(36 * Math.floor(100 * done / pieces.length)).toLocaleString('en-US')}.00`);
+        const steps = await cofferwright(folderWith(up), ['put-up']);
+        expect(steps.out).toMatch(/^ *1 .*blocking.*, up /m);
+        const wrong = await cofferwright(folderWith({ ...up, 'den.coffer': up['den.coffer'].replace('line-1\n', 'line-7\n') }), ['check']);
+        expect(wrong.out).toMatch(/order-names-nothing\s+Nothing in this room is called line-7\. Did you mean line-\d\?/);
     });
 
     test('of two houses, one without a contract, is told and takes nothing from the other', async () => {

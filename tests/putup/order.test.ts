@@ -92,7 +92,7 @@ describe('what the text says of it', () => {
     const said = (orders: readonly Omit<OrderSaid, 'at'>[], more: Partial<PutUpSaid> = {}): Ceiling => {
         const ceiling = example();
         return { ...ceiling, room: { ...ceiling.room,
-            putUp: { at: words, crews: given(1), orders: orders.map(order => ({ ...order, at: words })), ...more } } };
+            putUp: { at: words, crews: given(1), up: [], orders: orders.map(order => ({ ...order, at: words })), ...more } } };
     };
     const kinds = (ceiling: Ceiling): string[] => [...new Set(putUp(ceiling).steps.map(({ kind }) => kind))];
 

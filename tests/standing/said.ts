@@ -219,6 +219,7 @@ export const TRIALS: Readonly<Record<string, Trial>> = {
     'PutUp.order/before': is('before band }', 'before bottoms }', puttingUp('order trim before band')),
     'PutUp.order/after': is('after band }', 'after sides }', puttingUp('order bottoms after band')),
     'PutUp.order/on-day': is('on-day 40 }', 'on-day 60 }', puttingUp('order trim on-day 40')),
+    'PutUp.up': is('up sides }', 'up bottoms }', puttingUp('up sides')),
     'PutUp.crews': is('crews 2 }', 'crews 1 }', puttingUp('crews 2')),
     'PutUp.glue': is('glue 5 min }', 'glue 8 min }', puttingUp('glue 5 min')),
     'PutUp.glue/clamped': is('clamped 30 min }', 'clamped 45 min }', puttingUp('glue 5 min clamped 30 min')),

@@ -6,13 +6,18 @@ import { isBroken } from '../types/broken.ts';
 import { wordsOf } from '../types/values.ts';
 import { quoted } from '../types/words.ts';
 import type { Reading } from './reading.ts';
+import type { Found } from './values.ts';
 
 /** What is said of how a room is put up; undefined where nothing is. */
 export function readPutUp(room: Reading, home: ast.Room): PutUpSaid | undefined {
     const reading = room.inner('put-up'), crews = reading?.wholeNumber('crews');
     if (!reading || !crews) return undefined;
     const firstBay = reading.wholeNumber('first-bay'), glue = minutes(reading), clamped = minutes(reading, 'clamped');
-    return { at: reading.place(home).at, crews, orders: ordersOf(reading), ...firstBay && { firstBay }, ...glue && { glue }, ...clamped && { clamped } };
+    return { at: reading.place(home).at, crews, orders: ordersOf(reading), up: reading.each('up', textOf), ...firstBay && { firstBay }, ...glue && { glue }, ...clamped && { clamped } };
+}
+
+function textOf({ known: { value } }: Found): string | undefined {
+    return value.is === 'text' ? value.text : undefined;
 }
 
 function minutes(reading: Reading, mod?: string): Given<Rational> | undefined {
@@ -25,7 +30,7 @@ function ordersOf(reading: Reading): OrderSaid[] {
     const property = reading.block.declaration('order'), lines = reading.block.entries.get('order')?.lines.filter(line => !isBroken(line)) ?? [];
     return lines.flatMap((words): OrderSaid[] => {
         const line = property && reading.line(words, property, 'PutUp'), at = wordsOf(words);
-        const what = line?.each('value', ({ known: { value } }) => (value.is === 'text' ? value.text : undefined)) ?? [];
+        const what = line?.each('value', textOf) ?? [];
         const before = line?.text('before'), after = line?.text('after'), day = line?.wholeNumber('on-day');
         if (words.mods.length === 0) {
             reading.evaluator.raise({ rule: 'value-missing', at, message: `${quoted('order')} needs what comes before or after it, or a day: order band before bottoms, order trim on-day 3.` });

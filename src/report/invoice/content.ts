@@ -1,9 +1,10 @@
 import { billOf, type Bill, type WorkLine } from '../../billing/bill.ts';
 import { toDate } from '../../billing/to-date.ts';
 import { creditOf } from '../../cutting/as-cut.ts';
-import type { Payment } from '../../job/contract.ts';
+import type { KnownBy, Payment } from '../../job/contract.ts';
 import { counted, listed } from '../../plain/words.ts';
 import type { Given } from '../../provenance/source.ts';
+import { piecesUp } from '../../putup/said.ts';
 import { printMoney, roundMoney } from '../../quantity/money.ts';
 import { Rational } from '../../quantity/rational.ts';
 import { nameInRoom } from '../../takeoff/ids.ts';
@@ -51,8 +52,8 @@ export function invoiceOf(house: House, { number, date, final }: Billing): Invoi
     if (!contract) return none(`Nothing is billed for ${of}: its job has no contract. Write \`contract { signed … }\` into it.`, 'no contract');
     const now = toDate(contract);
     if (!now) return none(`Nothing is billed for ${of}: not all of its contract could be read. \`cofferwright check\` says where.`);
-    const cut = cutOf(house), bill = billOf(contract, () => cut && new Rational(cut.done, cut.of), final);
-    if (!bill) return none(`Nothing is billed for ${of}: a phase is known by what is cut, and not every room could be laid out.`);
+    const there = piecesThere(house), bill = billOf(contract, by => there && new Rational(there[by], there.all), final);
+    if (!bill) return none(`Nothing is billed for ${of}: a phase is known by its pieces, and not every room could be laid out.`);
     const money = (amount: Rational): string => printMoney(amount, now.currency);
     if (!bill.isConsistent) return none(`Nothing is billed for ${of}: its contract contradicts itself. \`cofferwright check\` says where.`);
     if (final && bill.undone.length > 0) return none(`There is no final bill for ${of} yet: ${bill.undone.map(line => `${nameOf(line)} is ${percentText(line.done)} done`).join(', ')}.`);
@@ -65,7 +66,8 @@ export function invoiceOf(house: House, { number, date, final }: Billing): Invoi
             ...contractor !== undefined && { contractor }, ...job.client && { client: job.client.value }, ...date !== undefined && { date },
             contract: contractLines(bill, contract, money),
             work: bill.work.map(line => ({ what: nameOf(line), value: money(line.value), done: percentText(line.done), earned: money(line.earned) })),
-            known: contract.phases.some(({ knownBy }) => knownBy) && cut ? [`${cut.done} of ${counted(cut.of, 'piece')} of ${listed(rooms.map(({ room }) => room.title ?? room.name))} are cut.`] : [],
+            known: there ? (['cut', 'put-up'] as const).filter(by => contract.phases.some(({ knownBy }) => knownBy?.value === by))
+                .map(by => `${there[by]} of ${counted(there.all, 'piece')} of ${listed(rooms.map(({ room }) => room.title ?? room.name))} are ${by === 'cut' ? 'cut' : 'up'}.`) : [],
             sums: sumLines(bill, contract.retainage?.value, money),
             after: afterLines(bill, money),
             terms: [
@@ -91,16 +93,17 @@ function draftOf({ rooms }: House): string[] {
     ];
 }
 
-/** How many of the pieces of the cut list are cut; undefined where a room has none. */
-function cutOf({ rooms }: House): { readonly done: number; readonly of: number } | undefined {
-    let all = 0, cut = 0;
+/** How many pieces there are, and how many of them are cut, and up; undefined where a room has none. */
+function piecesThere({ rooms }: House): Readonly<Record<KnownBy | 'all', number>> | undefined {
+    let all = 0, cut = 0, up = 0;
     for (const { room, takeOff } of rooms) {
         if (!takeOff || takeOff.leftOut.length > 0) return undefined;
         const credit = creditOf(room, takeOff.pieces);
         all += takeOff.pieces.length;
+        up += piecesUp(room, takeOff.pieces).size;
         cut += takeOff.pieces.filter(piece => credit.wanted(nameInRoom(piece)) === 0).length;
     }
-    return all === 0 ? undefined : { done: cut, of: all };
+    return all === 0 ? undefined : { all, cut, 'put-up': up };
 }
 
 /** `Beams up`; `Change 2: A fourth line of beams`. */

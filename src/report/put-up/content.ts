@@ -8,8 +8,9 @@ import { measuresOf, type Measure } from '../../putup/measures.ts';
 import type { PutUp, Step } from '../../putup/model.ts';
 import { peopleFor } from '../../putup/people.ts';
 import { putUpOf } from '../../putup/put-up.ts';
+import { piecesUp } from '../../putup/said.ts';
 import { fastenersOf } from '../../takeoff/consumables.ts';
-import type { Consumable, Joint, TakeOff } from '../../takeoff/model.ts';
+import type { Consumable, Joint, Piece, TakeOff } from '../../takeoff/model.ts';
 import { settingOf } from '../../takeoff/setting.ts';
 import type { Rational } from '../../quantity/rational.ts';
 
@@ -32,6 +33,8 @@ export interface StepTold {
     readonly joints: readonly Joint[];
     readonly fasteners: readonly Consumable[];
     readonly people: 1 | 2;
+    /** Those of its pieces that are up by now, as the text says. */
+    readonly up: ReadonlySet<Piece>;
     /** Minutes of one person. */
     readonly minutes: Rational | undefined;
     readonly shift: Shift | undefined;
@@ -44,7 +47,7 @@ export interface Control {
 export function putUpContent(ceiling: Ceiling, takeOff: TakeOff): RoomPutUp {
     const putUp = putUpOf(ceiling), hours = hoursOf({ ceiling, takeOff }, putUp);
     const days = hours && calendarOf(putUp, hours, ceiling.room.putUp?.crews.value ?? 1);
-    const setting = settingOf(ceiling);
+    const setting = settingOf(ceiling), up = piecesUp(ceiling.room, takeOff.pieces);
     const stepOf = new Map(putUp.steps.flatMap(({ number, placings }) => placings.map(({ piece }) => [piece.id, number] as const)));
     const closed = (joint: Joint): number => Math.max(...joint.pieces.map(id => stepOf.get(id) ?? Infinity));
     return {
@@ -53,7 +56,7 @@ export function putUpContent(ceiling: Ceiling, takeOff: TakeOff): RoomPutUp {
         steps: putUp.steps.map((step): StepTold => {
             const pieces = step.placings.map(({ piece }) => piece), joints = takeOff.joints.filter(joint => closed(joint) === step.number);
             return {
-                step, joints, fasteners: fastenersOf(pieces, joints, setting),
+                step, joints, up: new Set(pieces.filter(piece => up.has(piece))), fasteners: fastenersOf(pieces, joints, setting),
                 people: peopleFor(pieces), minutes: hours?.steps.get(step.number), shift: days?.get(step.number),
             };
         }),

@@ -20,10 +20,11 @@ export function jsonPutUp(houses: readonly House[], putUpOf: (room: RoomPieces) 
             const told = putUpOf(room), putUp = told?.putUp, length = (ticks: Ticks): LengthJson => lengthJson(ticks, ticks, job.show.value);
             return {
                 ...roomHead(room, room.takeOff !== undefined, job, files),
-                steps: told?.steps.map(({ step: { number, kind, of, placings }, people, minutes, shift, fasteners, joints }) => ({
+                steps: told?.steps.map(({ step: { number, kind, of, placings }, people, minutes, shift, fasteners, joints, up }) => ({
                     number, kind, of, people, minutes: minutes ? tenths(minutes) : null,
                     days: shift ? { first: shift.first, last: shift.last } : null, crew: shift?.crew ?? null,
-                    pieces: placings.map(placing => placingJson(placing, length)), fasteners: fasteners.map(({ what, count }) => ({ what, count })),
+                    pieces: placings.map(placing => placingJson(placing, up.has(placing.piece), length)),
+                    fasteners: fasteners.map(({ what, count }) => ({ what, count })),
                     joints: joints.map(({ kind: joint, at, pieces }) => ({ kind: joint, at, pieces })),
                 })) ?? [],
                 firstBay: putUp?.firstBay ? {
@@ -40,11 +41,11 @@ export function jsonPutUp(houses: readonly House[], putUpOf: (room: RoomPieces) 
     });
 }
 
-function placingJson({ piece: { id }, path, blockedBy }: Placing, length: (ticks: Ticks) => LengthJson): PlacingJson {
+function placingJson({ piece: { id }, path, blockedBy }: Placing, isUp: boolean, length: (ticks: Ticks) => LengthJson): PlacingJson {
     const isAside = path !== null && isBeside(path);
     const moves = path?.moves.map(({ kind, from, to }) => ({ kind, from: poseJson(from, length), to: poseJson(to, length) }));
     return {
-        id, way: wayOf(path),
+        id, isUp, way: wayOf(path),
         east: isAside ? length(Math.round(path.aside.x)) : null, south: isAside ? length(Math.round(path.aside.y)) : null,
         by: path?.by?.kind ?? null, moves: moves ?? [], blockedBy,
     };

@@ -68,12 +68,17 @@ function howWords({ kind, words }: How): string {
     return `${HOW[kind]}. ${words}`;
 }
 
-function rowOf({ step, fasteners, people, minutes, shift }: StepTold, hasCrews: boolean): string[] {
+function rowOf({ step, fasteners, people, minutes, shift, up }: StepTold, hasCrews: boolean): string[] {
     const { first, last, crew } = shift ?? {};
     return [
-        String(step.number), first === undefined ? '' : first === last ? String(first) : `${first} to ${last}`, ...hasCrews ? [String(crew ?? '')] : [], stepWords(step), piecesWords(step.placings), String(people), minutes ? hoursText(minutes) : '',
+        String(step.number), first === undefined ? '' : first === last ? String(first) : `${first} to ${last}`, ...hasCrews ? [String(crew ?? '')] : [], `${stepWords(step)}${upWords(up.size, step.placings.length)}`, piecesWords(step.placings), String(people), minutes ? hoursText(minutes) : '',
         fasteners.map(({ count, what }) => `${count} ${what}`).join('; '),
     ];
+}
+
+/** `, up`; `, 3 of 8 up`. */
+function upWords(up: number, all: number): string {
+    return up === 0 ? '' : up === all ? ', up' : `, ${up} of ${all} up`;
 }
 
 /** The ways in of what biscuits keep from going straight up: those that work, the best first. */

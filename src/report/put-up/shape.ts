@@ -55,6 +55,8 @@ export interface PutUpStepJson {
 export interface PlacingJson {
     /** Its name in the cut list. */
     readonly id: string;
+    /** It is up by now, as the text says. */
+    readonly isUp: boolean;
     /**
      * `up`: lifted straight up. `beside`: lifted beside its place, as far as `east` and `south` say, and pushed there. `over`: a closing piece, which
      * biscuits at its ends keep from both: it goes in by `by`. `none`: no way was found.
