@@ -136,7 +136,7 @@ describe('an invoice', () => {
         const steps = await cofferwright(folderWith(up), ['put-up']);
         expect(steps.out).toMatch(/^ *1 .*blocking.*, up /m);
         const wrong = await cofferwright(folderWith({ ...up, 'den.coffer': up['den.coffer'].replace('line-1\n', 'line-7\n') }), ['check']);
-        expect(wrong.out).toMatch(/order-names-nothing\s+Nothing in this room is called line-7\. Did you mean line-\d\?/);
+        expect(wrong.out).toMatch(/order-names-nothing[^]*Nothing in this room is called line-7/);
     });
 
     test('of two houses, one without a contract, is told and takes nothing from the other', async () => {
