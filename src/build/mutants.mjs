@@ -37,7 +37,7 @@ const ROOMS = {
     ],
     takeoff: [
         [...inTakeoff(
-            'parts', 'example', 'sections', 'kinds-of-beams', 'half-beams', 'consumables', 'names-and-ends', 'weight', 'work-words', 'whole-lists', 'rows', 'pooled', 'worked', 'worked-variants',
+            'parts', 'example', 'sections', 'kinds-of-beams', 'half-beams', 'consumables', 'names-and-ends', 'spacer-starts', 'weight', 'work-words', 'whole-lists', 'rows', 'pooled', 'worked', 'worked-variants',
             'holding', 'moldings', 'panels', 'timbers', 'turned-bays', 'askew', 'unlike-flanks', 'dies-under-sides', 'wall-splices',
         ), 'tests/cutting/as-cut.test.ts'],
         ['tests/takeoff', 'tests/dryfit', 'tests/rules', 'tests/cutting', ...READERS],

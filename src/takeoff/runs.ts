@@ -113,7 +113,8 @@ function termsAt(
         case 'between': return section ? endTerms({ name: beamNamed(name!, setting), section }, part, beyond) : [];
         case 'runs-through': return [term(`through the ${beamNamed(name!, setting)} beam`, 1, beyond)];
         case 'dies': return beyond === 0 ? [] : [term(section ? `clear of the ${beamNamed(name!, setting)} side` : `clear of the wall`, -1, -beyond)];
-        default: return beyond === 0 ? [] : [term('to the splice', 1, beyond)];
+        // nothing is clear of a splice
+        default: return [];
     }
 }
 

@@ -68,6 +68,16 @@ describe('what boards cost', () => {
         expect(kinds()).toEqual(['1 x 6 0', '1 x 6 4', '2 x 7 0', '3 x 8 0', '10000 x 10 0']);
         expect(kinds(before(board(feet(8)), board(feet(6), '4'), board(feet(8))))).toEqual(['1 x 6 0', '2 x 7 0', '1 x 8 0', '10000 x 10 0']);
     });
+    // a board of 2.4 m at a cent a millimeter, of which half is given for an offcut: by 300 mm from 600 on, as far as a piece may be left beside it
+    test('boards that keep an offcut are reckoned by 300 mm where millimeters are shown, else by the foot', () => {
+        const show = (as: 'millimeters' | 'feet-inches') => job({ show: given(as), offcutWorth: given(new Rational(1, 2)), shortestOffcut: given(millimeters(600)) });
+        const wood: Stock = { ...stock({ feet: [] }), prices: [{ perTick: new Rational('0.01').div(millimeters(1)), currency: 'USD', at: nowhere }] };
+        const kept = (settings: ReturnType<typeof job>): [number, number][] =>
+            kindsOf(wood, settings, [{ length: millimeters(2400), price: dollars('24') }], 0, []).all.map(({ keeps = 0, cost }) => [keeps / millimeters(1), cost.valueOf()]);
+        expect(kept(show('millimeters'))).toEqual([[0, 24], [600, 21], [900, 19.5], [1200, 18], [1500, 16.5], [1800, 15], [2100, 13.5]]);
+        expect(kept(show('feet-inches')).map(([keeps]) => keeps)).toEqual([0, 600, 904.8, 1209.6, 1514.4, 1819.2, 2124]);
+        expect(kept(job()).map(([keeps]) => keeps)).toEqual([0]);
+    });
 });
 
 // a kerf of 1/8" at 45 degrees is 0.1768" along the board, on the next mark of a fine rule 23/128": 7/128" more; at 22.5 degrees 2/128", at 60 all of 1/8"

@@ -45,6 +45,12 @@ describe('what is left of a board beside full pieces is ripped', () => {
     });
 });
 
+// 8' less 1" of trim, 70 7/8" and a kerf are 24", the shortest offcut worth keeping; behind 71" it is less
+test.each([['70 7/8', [inches('70 7/8')]], ['71', undefined]])('strips of %s" on 8 feet', (length, sections) => {
+    const [board] = planBoards([0, 1].map(i => piece(`cleat-${i}`, stock({ feet: [8] }), inches(length), { width: inches('3/4'), ripped: true })), job()).stocks[0]!.boards;
+    expect(board!.sections).toEqual(sections);
+});
+
 test('one mitered piece does not lengthen the cuts beside square ones', () => {
     // two of 95 7/16" with a kerf between and 1" of trim are 192"
     const pine = stock({ feet: [16], perFoot: '2' });

@@ -1,10 +1,14 @@
 import { expect, test } from 'vitest';
+import { layOut } from '../../src/ceiling/layout.ts';
 import { printInches } from '../../src/quantity/print-length.ts';
 import { inches } from '../../src/quantity/rational.ts';
 import { TICKS_PER_MM } from '../../src/quantity/ticks.ts';
-import { edgesText, sawDegrees, signedDegrees } from '../../src/takeoff/ends.ts';
+import { edgesText, miterAt, sawDegrees, signedDegrees } from '../../src/takeoff/ends.ts';
 import { copedOff } from '../../src/takeoff/lie.ts';
+import type { EndCut, Piece } from '../../src/takeoff/model.ts';
+import { takeOff } from '../../src/takeoff/take-off.ts';
 import { workWords, type Work } from '../../src/takeoff/work.ts';
+import { exampleRoom } from '../support/example-room.ts';
 
 const corners = [[inches(0), inches(0)], [inches(30), inches(0)], [inches('28 1/2'), inches(12)]] as const;
 
@@ -45,4 +49,25 @@ test.each([[90, 1], [120, 2 / Math.sqrt(3)], [60, 2 / Math.sqrt(3)], [150, 2]])(
 });
 test('where the face is as long as the back, or longer, nothing is coped off the back', () => {
     expect([copedOff(0, 100), copedOff(-40, 100)]).toEqual([0, 0]);
+});
+
+// line A is 3 1/2" behind a coffer of 55 1/2", so its center is 59" from the band, where line 1 and 2 begin
+test('a bottom has slots where others butt against it: in both edges, or in the one where a line ends at it', () => {
+    const { pieces } = takeOff(layOut(exampleRoom({ lines: { A: { until: '2' } } })).ceiling!);
+    const slots = (id: string): string[] => pieces.find(piece => piece.id === `parlor.${id}`)!.work.flatMap(work => (work.kind === 'slots' ? `${work.places}: ${work.where}` : []));
+    expect([slots('bottom-1')[0], slots('bottom-2')[0], slots('bottom-A-2')]).toEqual([
+        '2: in both edges, centered 59" from the north end', '1: in the west edge, centered 59" from the north end', ['2: in the west and the east end'],
+    ]);
+});
+
+test('the hand of a piece is the end of its one miter, seen with the face towards you and the groove down; what lies has none but a molding', () => {
+    const MITER: EndCut = { cut: 'miter', degrees: 45 }, SQUARE: EndCut = { cut: 'square' };
+    const back = { x: 0, y: 0 }, backEnd = { x: 100, y: 0 }, faces = (y: number): Piece['corners'] => [back, backEnd, { x: 100, y }, { x: 0, y }];
+    const hand = (over: Partial<Pick<Piece, 'part' | 'lies' | 'ends' | 'corners' | 'work'>>) => miterAt({ part: 'side', ends: [MITER, SQUARE], corners: faces(10), work: [], ...over });
+    const groove = (edge: 'upper' | 'lower'): Work[] => [{ kind: 'rabbet', width: 1, height: 1, edge, face: 'back' }];
+    // its back to the north, so that whoever looks at its face looks north and has the west end on the left
+    expect([hand({}), hand({ ends: [SQUARE, MITER] }), hand({ corners: faces(-10) })]).toEqual(['left', 'right', 'right']);
+    expect([hand({ work: groove('lower') }), hand({ work: groove('upper') })]).toEqual(['left', 'right']);
+    expect([hand({ ends: [MITER, MITER] }), hand({ ends: [SQUARE, SQUARE] }), hand({ ends: [{ cut: 'angled', degrees: 5 }, SQUARE] })]).toEqual([null, null, null]);
+    expect([hand({ part: 'molding', lies: true }), hand({ part: 'bottom' }), hand({ part: 'trim', lies: true })]).toEqual(['left', null, null]);
 });

@@ -1,8 +1,17 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { add, around, split, splitSections, type Branch } from '../../../src/cutting/solve/branch.ts';
+import { VerifiedBound } from '../../../src/cutting/solve/bound.ts';
+import { add, around, branchOnBoards, split, splitSections, type Branch, type WholeBoards } from '../../../src/cutting/solve/branch.ts';
+import { columnsOf } from '../../../src/cutting/solve/columns.ts';
 import { Effort } from '../../../src/cutting/solve/effort.ts';
+import { costStep, type CuttingProblem } from '../../../src/cutting/solve/problem.ts';
+import { prove } from '../../../src/cutting/solve/prove.ts';
+import type { LinearSolver } from '../../../src/cutting/solve/solver.ts';
 import { runs } from '../../support/full.ts';
+import { checkLayouts } from './check-layouts.ts';
+import { leastCost } from './exhaustive.ts';
+import { solver } from './problems.ts';
+import { begun, plain, ripped } from './small-jobs.ts';
 
 /** Numbers of boards, at least and at most, and some that lie between. */
 const box = fc.array(fc.tuple(fc.nat(3), fc.nat(3), fc.nat(3)), { minLength: 1, maxLength: 3 })
@@ -52,6 +61,88 @@ describe('branches of the search', () => {
             const order = open.toReversed().map(branch => all.flat().indexOf(branch));
             expect(order).toEqual(all.flat().map((branch, i) => ({ ...branch, i })).sort((a, b) => a.bound - b.bound || b.depth - a.depth).map(({ i }) => i));
         }), { seed: 92, numRuns: runs(300) });
+    });
+});
+
+/** Whether the pieces can be cut from just so many boards, by trying everything. */
+const areEnough = (problem: CuttingProblem, boards: readonly number[]): boolean =>
+    leastCost({ ...problem, boards: problem.boards.map((kind, k) => ({ ...kind, available: boards[k]! })) }) < Infinity;
+
+describe('whole numbers of boards, told by trying everything whether the pieces come out of them', () => {
+    /** `patience`: how often one is asked about again before that is told. */
+    function searched(
+        problem: CuttingProblem, patience: number, lp: LinearSolver = solver,
+    ): { best: number; bound: number; asked: Map<string, number[]>; least: number; known: number } {
+        const { start, cost, least } = begun(problem), step = costStep(problem), asked = new Map<string, number[]>();
+        // as if nothing were known that is nearly as cheap, so that more is looked at
+        let best = cost + 5 * step, bound = 0, known = best;
+        const tell = ({ boards, cost: own, counts }: WholeBoards): boolean => {
+            expect([counts.least, counts.most]).toEqual([boards, boards]);
+            expect(own).toBe(boards.reduce((sum, n, k) => sum + n * problem.boards[k]!.cost, 0));
+            const is = areEnough(problem, boards);
+            if (is) best = Math.min(best, own);
+            return is;
+        };
+        const bounds = new VerifiedBound(problem, best, step, new Effort(Infinity));
+        const search = branchOnBoards(problem, columnsOf(start), bounds, step, lp, new Effort(Infinity), {
+            best: () => best,
+            onBound: own => { bound = Math.max(bound, own); expect(own).toBeLessThanOrEqual(least); },
+            onWholeBoards(found) {
+                const key = found.boards.join(' ') + JSON.stringify(found.counts.sections);
+                expect(asked.has(key), 'twice').toBe(false);
+                // what costs as much as is known need not be asked about again
+                if (found.cost < best) { asked.set(key, []); known = Math.min(known, found.cost); }
+                return patience < 0 && tell(found);
+            },
+            onStubborn(found, tries) {
+                asked.get(found.boards.join(' ') + JSON.stringify(found.counts.sections))!.push(tries);
+                if (tries < patience) return false;
+                tell(found);
+                return true;
+            },
+        });
+        for (const _ of search);
+        return { best, bound, asked, least, known };
+    }
+    test('the least cost is found and proved, be it told at once, or when it is asked about for the first, second or third time', () => {
+        fc.assert(fc.property(fc.oneof(plain, ripped), fc.integer({ min: -1, max: 2 }), (problem, patience) => {
+            const { best, bound, least } = searched(problem, patience);
+            expect([best, bound]).toEqual([least, least]);
+        }), { seed: 93, numRuns: runs(200, 25) });
+    });
+    test('where it is never told, each is asked about three times, and no more is claimed than is known', () => {
+        let open = 0;
+        fc.assert(fc.property(fc.oneof(plain, ripped), problem => {
+            const { bound, asked, least, known } = searched(problem, 9);
+            for (const tries of asked.values()) expect(tries).toEqual([0, 1, 2]);
+            expect(bound).toBeLessThanOrEqual(least);
+            // the cheapest boards of which nobody knows
+            expect(bound).toBe(known);
+            open += asked.size;
+        }), { seed: 94, numRuns: runs(200, 25) });
+        expect(open).toBeGreaterThan(20);
+    });
+    test('where a program cannot be solved, what is found and claimed still holds', () => {
+        fc.assert(fc.property(fc.oneof(plain, ripped), fc.nat(12), (problem, nth) => {
+            let solved = 0;
+            const failing: LinearSolver = { ...solver, program: rows => {
+                const own = solver.program(rows);
+                return {
+                    add: columns => own.add(columns), limit: (row, limits) => own.limit(row, limits), dispose: () => own.dispose(),
+                    solve: () => (solved++ === nth ? undefined : own.solve()),
+                };
+            } };
+            const { best, bound, least } = searched(problem, -1, failing);
+            expect(best).toBeGreaterThanOrEqual(least);
+            expect(bound).toBeLessThanOrEqual(least);
+            // and the whole search
+            solved = 0;
+            const { start, cost } = begun(problem);
+            for (const standing of prove(problem, start, failing, 1e6)) {
+                expect(checkLayouts(problem, standing.layouts)).toBe(standing.cost);
+                expect([standing.cost <= cost, standing.bound <= least]).toEqual([true, true]);
+            }
+        }), { seed: 96, numRuns: runs(200, 25) });
     });
 });
 

@@ -6,7 +6,7 @@ import { coarsened } from '../../../src/cutting/solve/coarse.ts';
 import { Effort } from '../../../src/cutting/solve/effort.ts';
 import { columnsWithin } from '../../../src/cutting/solve/enumerate.ts';
 import { Knapsack } from '../../../src/cutting/solve/knapsack.ts';
-import { cheapestFor, faultOf, gathered, lengthNeeded, picksOf, roomOf, tidied, trimmed, wantedOf } from '../../../src/cutting/solve/layouts.ts';
+import { cheapestFor, faultOf, gathered, lengthNeeded, picksOf, roomOf, sectionLengths, sectionsFrom, tidied, trimmed, wantedOf } from '../../../src/cutting/solve/layouts.ts';
 import { MasterRows } from '../../../src/cutting/solve/master.ts';
 import { costStep, pieceCount, widthShares, type Cut, type CuttingProblem, type Layout, type Picks } from '../../../src/cutting/solve/problem.ts';
 import { rippingsOf } from '../../../src/cutting/solve/rippings.ts';
@@ -179,6 +179,14 @@ describe('plans', () => {
         const room = (cut: Layout, nth: number): number => roomOf(shop, cut, cut.strips[nth]!);
         expect([room(first!, 0), room(first!, 1), room(second!, 0)]).toEqual([22, 8, 30]);
         expect(roomOf(shop, { board: 0, strips: [], sections: [8] }, { lane: 1, picks: [] })).toBe(30);
+    });
+    test('its sections, and how many of them are so long: one that is ripped over its whole length is one', () => {
+        const [first, second, third] = sound, two = { strips: [], sections: [12, 9] };
+        // 18 long, since three of 6 are; of one of 4 as long as may be ripped
+        const all = [first!, second!, third!, two, { strips: [strip(2, undefined, [2, 1])] }];
+        expect(all.map(cut => sectionLengths(shop, cut))).toEqual([[8], [18], [], [12, 9], [8]]);
+        expect([8, 9, 10, 12, 13].map(from => sectionsFrom(shop, two, from))).toEqual([2, 2, 1, 1, 0]);
+        expect([18, 19].map(from => sectionsFrom(shop, second!, from))).toEqual([1, 0]);
     });
     test('pieces of all strips together, in the order of the items', () => {
         expect(picksOf({ strips: [strip(2, 0, [2, 1]), whole([0, 2], [2, 3])] })).toEqual([[0, 2], [2, 4]]);

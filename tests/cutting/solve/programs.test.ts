@@ -14,40 +14,16 @@ import { Master } from '../../../src/cutting/solve/master.ts';
 import { planByPatterns } from '../../../src/cutting/solve/patterns.ts';
 import { pickPlan } from '../../../src/cutting/solve/pick.ts';
 import { Pricing } from '../../../src/cutting/solve/pricing.ts';
-import { costOfLayouts, costStep, pieceCount, type CuttingProblem, type Layout } from '../../../src/cutting/solve/problem.ts';
-import { quickPlan } from '../../../src/cutting/solve/quick.ts';
+import { costOfLayouts, costStep, type CuttingProblem, type Layout } from '../../../src/cutting/solve/problem.ts';
 import { SectionTables } from '../../../src/cutting/solve/sections.ts';
 import { sequentialPlan } from '../../../src/cutting/solve/sequential.ts';
 import { runs } from '../../support/full.ts';
 import { checkLayouts } from './check-layouts.ts';
-import { leastCost } from './exhaustive.ts';
 import { solver } from './problems.ts';
+import { begun, from, plain, ripped, worths } from './small-jobs.ts';
 
 /** The programs that the search asks, each by itself, of jobs so small that everything can be tried. */
 const effort = (): Effort => new Effort(Infinity);
-const from = (min: number, max: number) => fc.integer({ min, max });
-
-const kind = (across: fc.Arbitrary<number>) => fc.record({ capacity: from(8, 24), cost: from(0, 30), available: fc.constantFrom(null, null, 1, 2), across });
-const pieces = (...lanes: number[][]) =>
-    fc.array(fc.record({ size: from(1, 18), count: from(1, 3), lanes: fc.constantFrom(...lanes) }), { minLength: 1, maxLength: 4 });
-const worths = fc.array(fc.nat(20), { minLength: 4, maxLength: 4 });
-const plain: fc.Arbitrary<CuttingProblem> = fc.record({
-    items: pieces([0]), boards: fc.array(kind(fc.constant(1)), { minLength: 1, maxLength: 3 }), strips: fc.constant([]),
-});
-const ripped: fc.Arbitrary<CuttingProblem> = fc.tuple(fc.record({
-    items: pieces([0], [1], [2], [0, 1], [0, 2]),
-    boards: fc.array(fc.tuple(kind(from(5, 12)), fc.boolean()).map(([own, ripOnly]) => (ripOnly ? { ...own, ripOnly } : own)), { minLength: 1, maxLength: 3 }),
-    strips: fc.tuple(from(2, 6), from(2, 6)),
-}), fc.option(from(1, 12), { nil: undefined })).map(([problem, shortestSection]) => ({ ...problem, ...shortestSection !== undefined && { shortestSection } }));
-
-/** With a plan to begin with, and what the cheapest one costs. */
-function begun(problem: CuttingProblem): { start: Layout[]; cost: number; least: number } {
-    fc.pre(pieceCount(problem) <= 7);
-    const start = quickPlan(problem, effort());
-    fc.pre(start !== undefined);
-    return { start: start!, cost: costOfLayouts(problem, start!), least: leastCost(problem) };
-}
-
 describe('boards that may be ripped, of pieces without end', () => {
     /** What the best content of a board is worth, by trying what is cut off first. */
     function best({ items, boards, strips, shortestSection = Infinity }: CuttingProblem, values: readonly number[], board: number): number {
@@ -202,6 +178,25 @@ describe('programs of whole numbers', () => {
     });
 });
 
+/**
+ * The program as a flow of boards of 10, which has no more in it than a plan so cheap can hold: every piece worth what it is long, no board may lose
+ * any. Cut to length: over 6, 5, 5 again, 4, and 4 behind 6, that is five arcs, and with a cut at 5, 6 and 10 three over nothing; one column for the
+ * board. Ripped: one arc over the section and one over nothing; on its strips 6, 4, and 4 behind 6, and with a cut at 6 and 10 two over nothing; one
+ * for the board, and one for the two strips abreast. Nine columns each.
+ */
+test.each<[string, CuttingProblem]>([
+    ['cut to length', {
+        items: [6, 4, 5].map((size, i) => ({ size, count: i < 2 ? 1 : 2, lanes: [0] })), boards: [{ capacity: 10, cost: 10, available: null, across: 1 }],
+        strips: [],
+    }],
+    ['ripped', { items: [6, 4].map(size => ({ size, count: 2, lanes: [1] })), boards: [{ capacity: 10, cost: 20, available: null, across: 10 }], strips: [5] }],
+])('nothing is in the program as a flow that no plan can hold: boards that are %s', (_, problem) => {
+    const prices = { items: problem.items.map(({ size }) => size), boards: [], sections: [] };
+    const flow = (arcs: number) => planByFlow(problem, prices, allCounts(problem, 20), 20, costStep(problem), solver, effort(), { arcs, nodes: 100 });
+    expect(checkLayouts(problem, flow(9).layouts!)).toBe(20);
+    expect([flow(9).finished, flow(8)]).toEqual([true, { finished: false }]);
+});
+
 describe('the whole problem as boards, sections and strips, each listed', () => {
     test.each(['nothing', 'something'])('it finds the cheapest plan, and that none is cheaper; pieces are worth %s', worth => {
         const isValued = worth === 'something';
@@ -263,6 +258,25 @@ describe('board after board', () => {
             const first = sequentialPlan(problem, demand, free, values, effort(), { ...how, rounds: 1 });
             expect(sequentialPlan(problem, demand, free, values, effort(), { ...how, target: 1e9 })).toEqual(first);
         }), { seed: 86, numRuns: runs(300) });
+    });
+});
+
+describe('the board that comes next', () => {
+    const next = (boards: CuttingProblem['boards'], count: number): Layout[] | undefined => {
+        const free = boards.map(({ available }) => available ?? Infinity), items = [{ size: 10, count, lanes: [0] }];
+        return sequentialPlan({ items, boards, strips: [] }, [count], free, [10], effort(), { rounds: 1, budget: 1000 });
+    };
+    const board = (capacity: number, cost: number, available: number | null = null) => ({ capacity, cost, available, across: 1 });
+    const used = (plan: Layout[] | undefined): number[][] | undefined =>
+        plan?.map(({ board: kind, times, strips: [strip] }) => [kind, times, strip!.picks[0]![1]]);
+    test('is that whose content is worth most for its price', () => {
+        // one for 9, or two of them for 5
+        expect(used(next([board(10, 9), board(20, 5)], 2))).toEqual([[1, 1, 2]]);
+        expect(used(next([board(10, 3), board(20, 9)], 2))).toEqual([[0, 2, 1]]);
+    });
+    test('costs nothing, if there is one, and of those that is best used', () => {
+        expect(used(next([board(30, 0, 1), board(12, 0, 1), board(10, 1)], 1))).toEqual([[1, 1, 1]]);
+        expect(used(next([board(10, 1), board(30, 0, 1), board(12, 0, 1)], 2))).toEqual([[2, 1, 1], [1, 1, 1]]);
     });
 });
 
