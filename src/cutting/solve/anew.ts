@@ -10,8 +10,11 @@ interface OneBoard { readonly layout: Layout; readonly cost: number; readonly ra
  * cheaper stays. The same plan, the same result.
  * @param values what the pieces are worth
  * @param steps how many are spent at the most, besides the last try
+ * @param from the turn to begin with: another one, another course
  */
-export function plannedAnew(problem: CuttingProblem, layouts: readonly Layout[], values: readonly number[], effort: Effort, steps: number): Layout[] {
+export function plannedAnew(
+    problem: CuttingProblem, layouts: readonly Layout[], values: readonly number[], effort: Effort, steps: number, from = 0,
+): Layout[] {
     const { boards: kinds, items } = problem;
     const free = kinds.map(kind => kind.available ?? Infinity);
     for (const { board, times } of layouts) free[board]! -= times;
@@ -23,7 +26,7 @@ export function plannedAnew(problem: CuttingProblem, layouts: readonly Layout[],
     let isCheaper = false;
     let boards = singly(layouts).sort((a, b) => a.rate - b.rate);
     const last = effort.spent + steps;
-    for (let turn = 0; boards.length > 1 && effort.spent < last && turn < MOST_TURNS; turn++) {
+    for (let turn = from; boards.length > 1 && effort.spent < last && turn < from + MOST_TURNS; turn++) {
         const chosen = choose(boards.length, turn), own = boards.filter((_, i) => chosen.has(i));
         const demand = items.map(() => 0), there = [...free];
         for (const { layout } of own) {

@@ -87,7 +87,9 @@ class Search {
             if (this.patterns(root.made)) yield this.standing;
         }
         for (let variant = 0; variant < DIVES && !this.isOver; variant++) {
-            this.diveFrom(root.start, this.free, variant);
+            // of many boards that are ripped a dive takes long and comes to little
+            if (this.isRipped && this.boards > MANY_BOARDS) this.anew(this.worthOf(root.made), this.boards * ANEW, (variant + 1) * ANOTHER);
+            else this.diveFrom(root.start, this.free, variant);
             yield this.standing;
         }
         if (this.isOver) return;
@@ -159,15 +161,26 @@ class Search {
     }
 
     /** Plans board after board with the worth the pieces have in the solution in parts. */
-    private plan({ answer }: Generated): void {
+    private plan(made: Generated): void {
         const { items } = this.problem;
-        const values = items.map((item, i) => answer.prices.items[i]! || item.size * 1e-6);
+        const values = this.worthOf(made);
         const large = items.length > 250;
         this.take(sequentialPlan(this.problem, items.map(item => item.count), this.free, values, this.effort,
             { rounds: large ? 1 : 4, budget: large ? 300 : 2000, target: this.bound, below: this.cost }));
-        // where boards are ripped that comes to more than dives do
-        const boards = this.best.reduce((sum, { times }) => sum + times, 0);
-        if (this.isRipped && !this.isOver) this.take(plannedAnew(this.problem, this.best, values, this.effort, Math.min(this.effort.left / 4, boards * ANEW)));
+        if (this.isRipped && !this.isOver) this.anew(values, this.boards * ANEW, 0);
+    }
+
+    /** Worth by the solution in parts; pieces it gives none are worth a trifle, so that they are planned too. */
+    private worthOf({ answer }: Generated): number[] {
+        return this.problem.items.map((item, i) => answer.prices.items[i]! || item.size * 1e-6);
+    }
+
+    private get boards(): number {
+        return this.best.reduce((sum, { times }) => sum + times, 0);
+    }
+
+    private anew(values: readonly number[], steps: number, from: number): void {
+        this.take(plannedAnew(this.problem, this.best, values, this.effort, Math.min(this.effort.left / 2, steps), from));
     }
 
     /** The cheapest plan out of all boards, sections and strips, where these are few; says whether more is known. */
@@ -298,6 +311,9 @@ const HAIR = 1e-6;
 const DIVES = 4;
 /** Steps for each board of a plan to plan some of them anew. */
 const ANEW = 20_000;
+/** Turns further on. */
+const ANOTHER = 101;
+const MANY_BOARDS = 40;
 const NODE_DIVES = 3;
 const NODES = 200;
 const FEW_COLUMNS = 4000;
