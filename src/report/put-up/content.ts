@@ -6,6 +6,7 @@ import { calendarOf, type Shift } from '../../putup/calendar.ts';
 import { hoursOf, type Hours } from '../../putup/hours.ts';
 import { measuresOf, type Measure } from '../../putup/measures.ts';
 import type { PutUp, Step } from '../../putup/model.ts';
+import { pressedRows, type Pressed } from '../../putup/pressed.ts';
 import { peopleFor } from '../../putup/people.ts';
 import { putUpOf } from '../../putup/put-up.ts';
 import { piecesUp } from '../../putup/said.ts';
@@ -22,6 +23,8 @@ export interface RoomPutUp {
     readonly measures: readonly Measure[];
     /** Bottoms that biscuits keep from going straight up, each with its ways in, the best first. */
     readonly closings: readonly { readonly closing: Closing; readonly ways: readonly Way[] }[];
+    /** What bottoms that are cut long do along their rows: by the press that is said, else by two that are usual. */
+    readonly pressed: readonly Pressed[];
     /** Undefined where nothing of it is timed. */
     readonly hours: Hours | undefined;
     /** Lines that make the outermost rectangle, and its diagonal: what the layout on the ceiling is squared by. Null where lines run askew, or none cross. */
@@ -52,6 +55,7 @@ export function putUpContent(ceiling: Ceiling, takeOff: TakeOff): RoomPutUp {
     const closed = (joint: Joint): number => Math.max(...joint.pieces.map(id => stepOf.get(id) ?? Infinity));
     return {
         closings: closingPieces(ceiling, putUp, takeOff).map(closing => ({ closing, ways: waysIn(closing, ceiling) })),
+        pressed: pressedRows(ceiling, takeOff, putUp),
         putUp, hours, measures: putUp.firstBay ? measuresOf(putUp.firstBay, ceiling) : [], control: controlOf(ceiling),
         steps: putUp.steps.map((step): StepTold => {
             const pieces = step.placings.map(({ piece }) => piece), joints = takeOff.joints.filter(joint => closed(joint) === step.number);

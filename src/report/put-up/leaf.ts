@@ -8,6 +8,7 @@ import { WHY } from '../../putup/why-words.ts';
 import { grouped } from '../../plain/groups.ts';
 import { counted, listed } from '../../plain/words.ts';
 import { printMark, printRun, type Tape } from '../../quantity/print-length.ts';
+import { TICKS_PER_INCH, TICKS_PER_MM, type Ticks } from '../../quantity/ticks.ts';
 import { Rational } from '../../quantity/rational.ts';
 import { nameInRoom, withoutRoom } from '../../takeoff/ids.ts';
 import { cautionsFor } from '../cautions.ts';
@@ -51,6 +52,7 @@ function sectionsOf({ room }: RoomPieces, told: RoomPutUp, ceiling: Ceiling, job
         },
         ...waysSection(room.name, steps, tape),
         ...closingSection(room.name, told, tape),
+        ...pressedSection(room.name, told, tape),
         ...putUp.firstBay ? [{
             heading: `first bay: coffer ${putUp.firstBay.coffer} of room ${room.name}`,
             words: [`Cut for it are ${listed(putUp.firstBay.pieces.map(withoutRoom))}. What measures otherwise goes back into the text before the rest is cut.`],
@@ -100,6 +102,23 @@ function closingSection(room: string, { closings }: RoomPutUp, tape: Tape): Leaf
     }];
 }
 const MOST_WAYS = 3;
+
+/** What an extra mark of the tape a piece does along a row of bottoms. */
+function pressedSection(room: string, { pressed }: RoomPutUp, tape: Tape): LeafSection[] {
+    if (pressed.length === 0) return [];
+    // to the marks of a steel rule, finer than those of the tape
+    const rule: Tape = { ...tape, step: tape.show === 'millimeters' ? TICKS_PER_MM / 10 : TICKS_PER_INCH / 64 }, size = (ticks: Ticks): string => printMark(ticks, rule);
+    const rows = pressed.map(({ lines, press, between, sum, asCut, bows, pushes }) => [
+        listed(lines), size(press), `${between} x`, size(sum), size(asCut), `${printMark(bows.by, tape)} on ${printMark(bows.length, tape)}`,
+        pushes ? `${listed(pushes.lines)} by ${size(pushes.by)}${pushes.lines.length > 1 ? ' each' : ''}` : 'none: it stands between walls',
+    ]);
+    const isSaid = pressed.some(({ said }) => said);
+    return [{
+        heading: `pressed joints, room ${room}`,
+        words: [`${isSaid ? 'Bottoms are cut long by what is said' : 'Nothing is said to be cut long; this is what it would do'}. Each closes joints that are open by as much. What remains in a row, where nothing gives way, bows the last piece or pushes the outermost lines off: one or the other, at most so far. A piece that will not be pressed straight against its cleats is planed, not forced.`],
+        table: { head: ['lines', 'long by', 'pieces', 'in all', 'as cut', 'bows', 'or pushes'], rows, figures: [1, 2, 3, 4] },
+    }];
+}
 
 /** What is not lifted straight up; all else is. */
 function waysSection(room: string, steps: readonly StepTold[], tape: Tape): LeafSection[] {

@@ -28,10 +28,26 @@ export interface PutUpRoomJson extends RoomHead {
     readonly stuck: readonly string[];
     /** What has to be there before what. */
     readonly before: readonly { readonly first: string; readonly then: string; readonly why: 'carries' | 'in-the-way' | 'runs-through' | 'custom' | 'ends-at' | 'last' | 'said' }[];
+    /** What bottoms that are cut long do along their rows. */
+    readonly pressed?: readonly PressedJson[];
     /** Minutes of one person for setting out before, and for filling and sanding after; null where nothing is timed. */
     readonly layoutMinutes: number | null;
     readonly finishMinutes: number | null;
     readonly ladder: { readonly moves: Count; readonly distance: LengthJson };
+}
+
+export interface PressedJson {
+    readonly lines: readonly string[];
+    /** How much longer than its opening each bottom is cut, and whether the text says so; else what it would do. */
+    readonly press: LengthJson; readonly said: boolean;
+    /** Pieces of the row, and those of them that stand between what does not give way. */
+    readonly pieces: Count; readonly between: Count;
+    /** What these press in all, and what of that the tape leaves. */
+    readonly sum: LengthJson; readonly asCut: LengthJson;
+    /** Where nothing gives way: how far the last one is bowed in its middle. */
+    readonly bows: { readonly length: LengthJson; readonly by: LengthJson };
+    /** Or how far the outermost lines that the row meets are pushed off, each. */
+    readonly pushes: { readonly lines: readonly string[]; readonly by: LengthJson } | null;
 }
 
 export interface PutUpStepJson {
