@@ -8,6 +8,7 @@ import { apartOf, ANY_SHOP, type Shop } from '../../src/cutting/shop.ts';
 import type { JobSettings } from '../../src/job/model.ts';
 import { inches, Rational } from '../../src/quantity/rational.ts';
 import { TICKS_PER_FOOT } from '../../src/quantity/ticks.ts';
+import type { CuttingProblem } from '../../src/cutting/solve/problem.ts';
 import { choiceText } from '../../src/report/choice.ts';
 import { sawOrder } from '../../src/sawing/index.ts';
 import type { Piece } from '../../src/takeoff/model.ts';
@@ -77,6 +78,37 @@ describe('rooms apart', () => {
             expect(closely.costs[0]!.amount.valueOf()).toBe(groups.reduce((sum, lengths) => sum + least(lengths), 0));
         }), { seed: 12, numRuns: runs(120, 4) });
     });
+    test('with boards on hand too: each room is cut as cheaply as trying everything from what it was given', () => {
+        const feet = [8, 12], prices: Readonly<Record<number, number>> = { 8: 16, 12: 23 };
+        let taken = 0;
+        const room = fc.array(fc.integer({ min: 120, max: 700 }), { minLength: 1, maxLength: 3 });
+        const onHand = fc.uniqueArray(fc.integer({ min: 200, max: 900 }), { minLength: 1, maxLength: 2 });
+        fc.assert(fc.property(room, room, room, onHand, fc.integer({ min: 1, max: 2 }), (den, hall, study, there, count) => {
+            const inEighths = (length: number) => inches(new Rational(length, 8).toFraction());
+            const wood = stock({ feet, each: { 8: '16', 12: '23' }, onHand: there.map(length => [count, inEighths(length)]) });
+            const rooms = Object.entries({ den, hall, study });
+            const pieces = rooms.flatMap(([name, lengths]) => lengths.map((length, i) => piece(`${name}-${i}`, wood, inEighths(length), { room: name })));
+            const { first, closely } = plans(pieces, { shop: { apart: new Set(['den', 'hall', 'study']) } });
+            // what a room's plan at once takes is given to it, and what none takes to the first room
+            const given = (name: string, length: number): number => first.stocks[0]!.boards.filter(({ from, length: own, strips }) =>
+                from === 'on hand' && own === inEighths(length) && strips.some(strip => strip.pieces.some(one => one.room === name))).length;
+            const least = rooms.map(([name, lengths], r) => leastCost({
+                items: lengths.map(length => ({ size: length + 1, count: 1, lanes: [0] })), strips: [],
+                boards: [
+                    ...feet.map(length => ({ capacity: length * 96 - 8 + 1, cost: prices[length]!, available: null, across: 1 })),
+                    ...there.map(length => ({
+                        capacity: length - 8 + 1, cost: 0, across: 1,
+                        available: r > 0 ? given(name, length) : count - given('hall', length) - given('study', length),
+                    })),
+                ],
+            }));
+            expect(closely.stocks[0]!.known.as).toBe('none cheaper');
+            expect(closely.stocks[0]!.known.under).toEqual(['rooms apart']);
+            expect((closely.costs[0]?.amount ?? new Rational(0)).valueOf()).toBe(least.reduce((sum, cost) => sum + cost, 0));
+            taken += closely.stocks[0]!.boards.filter(({ from }) => from === 'on hand').length;
+        }), { seed: 13, numRuns: runs(120, 6) });
+        expect(taken).toBeGreaterThan(0);
+    });
     test('the room says it, else its job', () => {
         const own = given('own' as const), shared = given('shared' as const);
         expect([...apartOf([
@@ -145,6 +177,49 @@ describe('sections or whole boards', () => {
         expect([boardsSaved.amount.toFraction(), setUps]).toEqual([whole!.costs.sub(sections!.costs).toFraction(), sections!.setUps - whole!.setUps]);
         expect(choiceText(dear.closely.stocks[0]!.choice)).toMatch(/^Sections beside whole boards that are ripped: \$12\.00 less for boards, \d+ set-ups? more at \$50\.00 \(\$\d+\.00\)\. Taken: whole boards\.$/);
         expect(knownText(dear.closely.stocks[0]!.known)).toContain('or ripped over the whole length');
+    });
+    /** Set-ups of plans of square pieces, counted by hand: a fence for every width, a stop for every length, of boards and of sections apart. */
+    function setUpsOf({ stocks: [plan] }: BoardPlan): number {
+        const fences = new Set<string>(), stops = new Set<string>();
+        for (const { strips, sections = [] } of plan!.boards) {
+            for (const length of sections) stops.add(`boards ${length}`);
+            for (const { section, rippedTo, pieces: own } of strips) {
+                if (rippedTo !== undefined) fences.add(`${section === undefined} ${rippedTo}`);
+                for (const { cutOverall } of own)
+                    stops.add(section === undefined || cutOverall === sections[section - 1] ? `boards ${cutOverall}` : `strips ${cutOverall}`);
+            }
+        }
+        return fences.size + stops.size;
+    }
+    test('both ways cost what trying everything gives, and the one is taken that is cheaper with its set-ups', () => {
+        const taken = new Set<string>();
+        const lengths = (least: number, most: number, count: number) => fc.array(fc.integer({ min: least, max: most }), { minLength: 1, maxLength: count });
+        const drawn = [lengths(300, 1400, 2), lengths(100, 500, 3), fc.integer({ min: 1, max: 2 }), fc.integer({ min: 1, max: 9 })] as const;
+        fc.assert(fc.property(...drawn, (bottoms, cleats, each, price) => {
+            const inEighths = (length: number) => inches(new Rational(length, 8).toFraction());
+            const wide = bottoms.map((length, i) => piece(`bottom-${i}`, pine, inEighths(length)));
+            const narrow = cleats.flatMap((length, i) => several(each, `cleat-${i}`, id => piece(id, pine, inEighths(length), { width: inches('3/4'), ripped: true })));
+            const { closely } = plans([...wide, ...narrow], { shop: shop(price) }), [plan] = closely.stocks;
+            fc.pre(closely.unplaced.length === 0);
+            const whole: CuttingProblem = {
+                items: [
+                    ...bottoms.map(size => ({ size: size + 1, count: 1, lanes: [0] })), ...cleats.map(size => ({ size: size + 1, count: each, lanes: [1] })),
+                ],
+                boards: [[6, 12], [16, 32]].map(([feet, cost]) => ({ capacity: feet! * 96 - 8 + 1, cost: cost!, available: null, across: 45 })), strips: [7],
+            };
+            const [least, leastWhole] = [leastCost({ ...whole, shortestSection: 97 }), leastCost(whole)];
+            expect(sawOrder(closely, job()).setUps.total).toBe(setUpsOf(closely));
+            const { choice } = plan!;
+            if (!choice) {
+                expect([leastWhole, closely.costs[0]!.amount.valueOf()]).toEqual([least, least]);
+                return;
+            }
+            expect(choice.boardsSaved.amount.valueOf()).toBe(leastWhole - least);
+            const isCheaper = leastWhole - least >= price * choice.setUps;
+            expect([choice.takes, closely.costs[0]!.amount.valueOf()]).toEqual(isCheaper ? ['sections', least] : ['whole boards', leastWhole]);
+            taken.add(choice.takes);
+        }), { seed: 14, numRuns: runs(120, 8) });
+        expect(taken.size).toBe(2);
     });
     test('what has no price is not held against money', () => {
         const choiceOf = (feet: readonly number[], each: Readonly<Record<number, string>>): unknown => {
