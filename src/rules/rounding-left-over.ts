@@ -1,7 +1,5 @@
-import type { Run } from '../ceiling/model.ts';
 import { inches } from '../quantity/rational.ts';
 import { roundTo } from '../quantity/round.ts';
-import type { Ticks } from '../quantity/ticks.ts';
 import { defineRule } from './rule.ts';
 import { changed, HALL } from './support/examples.ts';
 import { adding, replacing } from './support/fixes.ts';
@@ -32,47 +30,34 @@ the room does not go in, so the outer coffers are cut smaller by it, and with \`
     right: changed(wrong, 'cut-to 1/8"', 'cut-to 1/16"'),
     basis: 'Coffers equal within 1/16": common practice, no source.',
     check: {
-        room({ layout: { ceiling, room }, job }, report) {
-            const grid = room.grid;
-            for (const run of ceiling && grid ? [ceiling.across, ceiling.down] : []) {
-                const { ticks, place, cutCoffers } = run.residue;
-                if (grid && place === 'band' && !ceiling?.band && run.residue.rest >= job.cutTo.value) {
+        room({ layout: { ceiling, room: { grid } }, job }, report) {
+            if (!ceiling || !grid) return;
+            const size = sizesOf(job);
+            for (const run of [ceiling.across, ceiling.down]) {
+                const { ticks, place, cutCoffers, rest } = run.residue;
+                if (place === 'band' && !ceiling.band && rest >= job.cutTo.value) {
                     report({
                         ...wordsOf(grid.residue), severity: 'error',
-                        message: `${sizesOf(job).fine(run.residue.rest)} is left for the band ${alongWall(run.along)}, and no band runs around this room: the beams end short of the wall. Write \`residue outer-coffers\`, or add a band.`,
+                        message: `${size.fine(rest)} is left for the band ${alongWall(run.along)}, and no band runs around this room: the beams end short of the wall. Write \`residue outer-coffers\`, or add a band.`,
                         fixes: replacing(grid.residue, 'outer-coffers', 'Let the outer coffers take it'),
                     });
-                    continue;
                 }
                 const said = spacingSaidBy(run.spacing), isEqual = spreadOf(run.coffers) <= 1;
-                if (!grid || !said || !isEqual || spreadOf(cutCoffers) <= COFFERS_DIFFER || run.spacing.by === 'lines') continue;
-                if (ticks >= 0 && ticks < job.cutTo.value) continue;
-                const size = sizesOf(job), titled = 'Let the band take it';
+                // with a band all are cut alike, and spread they differ by a step
+                if (!said || place !== 'outer-coffers' || !isEqual || spreadOf(cutCoffers) <= COFFERS_DIFFER || run.spacing.by === 'lines') continue;
+                const [first, last] = [cutCoffers[0]!, cutCoffers.at(-1)!], titled = 'Let the band take it';
                 report({
                     ...wordsOf(said),
-                    message: `${counted(cutCoffers.length, 'coffer')} cut at ${size(nearestOf(run, job.cutTo.value))} leave ${size.fine(Math.abs(ticks))} ${ticks > 0 ? 'over' : 'too little'} ${alongWall(run.along)}. `
-                        + `${placedIn(run, size)} Change that with \`residue\`, or use a finer \`cut-to\`.`,
-                    fixes: place === 'band' || !ceiling?.band ? [] : grid.residue.said ? replacing(grid.residue, 'band', titled) : adding(grid, 'residue band', titled),
+                    message: `${counted(cutCoffers.length, 'coffer')} cut at ${size(roundTo(run.coffers[0]!, job.cutTo.value))} leave ${size.fine(Math.abs(ticks))} ${ticks > 0 ? 'over' : 'too little'} ${alongWall(run.along)}. `
+                        + `The outer coffers take it: they are cut at ${size(first)}${last === first ? '' : ` and ${size(last)}`}. Change that with \`residue\`, or use a finer \`cut-to\`.`,
+                    fixes: !ceiling.band ? [] : grid.residue.said ? replacing(grid.residue, 'band', titled) : adding(grid, 'residue band', titled),
                 });
             }
         },
     },
 });
 
-/** What equal coffers are cut to before the outer ones take what is left. */
-function nearestOf({ residue: { place, cutCoffers }, coffers }: Run, step: Ticks): Ticks {
-    return place === 'outer-coffers' ? roundTo(coffers[0] ?? 0, step) : cutCoffers[0] ?? 0;
-}
-
 /** From the least to the greatest. */
 function spreadOf(lengths: readonly number[]): number {
     return Math.max(...lengths) - Math.min(...lengths);
-}
-
-function placedIn({ residue: { place, cutCoffers, rest } }: Run, size: ReturnType<typeof sizesOf>): string {
-    switch (place) {
-        case 'outer-coffers': return `The outer coffers take it: they are cut at ${size(cutCoffers[0] ?? 0)}${cutCoffers.at(-1) === cutCoffers[0] ? '' : ` and ${size(cutCoffers.at(-1) ?? 0)}`}.`;
-        case 'band': return `The band takes ${size.fine(Math.abs(rest))}.`;
-        case 'spread': return 'It is spread over the coffers, which differ by a step.';
-    }
 }
