@@ -1,7 +1,6 @@
 import { expect, test } from 'vitest';
 import type { Ceiling, Line } from '../../src/ceiling/model.ts';
 import type { Clash, Miscount, Misfit } from '../../src/dryfit/model.ts';
-import type { Room } from '../../src/job/model.ts';
 import { inches } from '../../src/quantity/rational.ts';
 import { cofferWords } from '../../src/rules/coffer-off-size.ts';
 import { isRounded, jointWords } from '../../src/rules/joint-opens.ts';
@@ -85,7 +84,7 @@ test('bottoms by their lines, crossings that are turned, and what remains', () =
 test('the words that say where a line stands, and which way moving it to the east or south takes them', () => {
     const section = { innerWidth: { ticks: inches('3 1/2') }, sideThickness: { ticks: inches('3/4') } };
     const said = (runs: Line['runs'], room: unknown): [number, number] | undefined => {
-        const found = placeSaidOf({ name: '1', runs, low: inches(48), section } as unknown as Line, { room: { lines: [], ...room as Room }, width: inches(154), length: inches(113) } as unknown as Ceiling);
+        const found = placeSaidOf({ name: '1', runs, low: inches(48), section } as unknown as Line, { room: { lines: [], ...room as object }, width: inches(154), length: inches(113) } as unknown as Ceiling);
         return found && [found.given.value, found.sign];
     };
     const lines = (...centers: string[]) => ({ by: 'lines', centers: centers.map(center => given(inches(center))) });
