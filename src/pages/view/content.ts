@@ -7,8 +7,10 @@ import { dryFitOf, inspectClosely } from '../../pipeline/inspect-closely.ts';
 import { PARTS, type Part } from '../../takeoff/model.ts';
 import type { PageContent, RoomOnPage } from '../page.ts';
 import { findingsOnPlan } from '../plan/findings.ts';
+import { putUpOnPage } from '../put-up/content.ts';
 import { Sources } from '../shared/sources.ts';
 import { Numbered } from '../../plain/at-key.ts';
+import { orderInView, type OrderInView } from './order.ts';
 
 /** All that the view in three dimensions shows: whole ticks, x east, y south, z down from the ceiling. */
 export interface ViewContent extends PageContent {
@@ -24,6 +26,8 @@ export interface ViewContent extends PageContent {
     readonly findings: readonly ViewFinding[];
     /** Pieces that do not go together, by the dry fit. */
     readonly wrong: readonly string[];
+    /** How it is put up; null while that is worked out. */
+    readonly order: OrderInView | null;
 }
 type Shape = Pick<Mesh, 'faces' | 'edges'>;
 
@@ -65,6 +69,7 @@ export function viewContent(room: RoomOnPage): ViewContent {
         }, { pointsPerTick: 0, left: 0, top: 0 }, sources)
             .map(({ severity, message, at, keys }) => ({ severity, message, at, keys })),
         wrong: [...new Set(faults.flatMap(wrongPieces))].sort(),
+        order: room.order === 'looking' ? null : orderInView(room.order ?? putUpOnPage(ceiling), solids),
         sources: sources.list,
     };
 }

@@ -2,8 +2,10 @@ import { PARTS, type Part } from '../../takeoff/model.ts';
 import { severityWord } from '../plan/render.ts';
 import { attributes, html, type Html } from '../shared/html.ts';
 import type { Shown } from '../shared/shown.ts';
+import { sign as filled, SIGNS } from '../shared/signs.ts';
 import { t } from '../shared/words.ts';
 import type { ViewContent, ViewFinding, ViewPiece } from './content.ts';
+import { doneWords, stepsDone } from './playing.ts';
 import { CUT_FROM, LOOKS, type CutFrom, type Look, type ViewState } from './state.ts';
 
 /** The picture itself is drawn by the pane's script on the canvas; everything else is here. */
@@ -13,12 +15,14 @@ export function renderView(content: ViewContent, state: ViewState, { lit }: Show
 <div class="bar" role="toolbar" ${attributes({ 'aria-label': t('View') })}>
 ${LOOKS.map(lookButton)}${sign('nearer', t('Nearer'), '+')}${sign('farther', t('Farther'), '−')}${sign('fit', t('Show all'), '⤢')}
 ${partsMenu(content, state)}
+<button type="button" id="play-open" data-act="play-open" aria-controls="player" ${attributes({ 'aria-expanded': String(state.play) })}>${t('Put it up')}</button>
 <span class="sliders"><label class="slide">${t('Take apart')}<input type="range" id="apart" min="0" max="100" step="1" data-state="apart" ${attributes({ value: String(state.apart) })}></label>
 <label class="slide">${t('Cut away')}<input type="range" id="cut" min="0" max="100" step="1" data-state="cut" ${attributes({ value: String(state.cut) })}></label>
 <label class="unseen" for="cut-from">${t('Cut from')}</label><select id="cut-from" data-state="cutFrom" ${attributes({ title: t('Cut from') })}>${CUT_FROM.map(side => html`<option ${attributes({ value: side, selected: side === state.cutFrom })}>${sideNames[side]()}</option>`)}</select></span>
 </div>
+${state.play ? playerBar(content, state) : ''}
 <div class="stage" id="stage" data-own><canvas id="canvas" tabindex="0" role="application" aria-describedby="keys" ${attributes({ 'aria-label': t('{0} in three dimensions, {1} pieces', content.title, content.pieces.length) })}></canvas></div>
-<p class="unseen" id="keys">${t('Arrow keys turn, with Shift they move; plus and minus go nearer and farther; N and P walk through the pieces, Enter shows the words of one; Home shows all.')}</p>
+<p class="unseen" id="keys">${t('Arrow keys turn, with Shift they move; plus and minus go nearer and farther; N and P walk through the pieces, Enter shows the words of one; Home shows all; the space bar plays how it is put up, where that is open.')}</p>
 <p class="no-picture" id="no-picture">${t('This machine cannot draw in three dimensions. The list below says the same.')}</p>
 <div class="under" id="under">
 <p class="picked" id="picked">${picked ? pieceButton(picked) : html`<span class="soft">${lit.size > 0 ? t('Lit up: what the cursor stands in.') : t('Click a piece, or walk through them with N and P.')}</span>`}</p>
@@ -26,6 +30,17 @@ ${partsMenu(content, state)}
 </div>
 <div class="list" id="list" ${attributes({ hidden: !state.list })}>${state.list ? list(content) : ''}</div>
 ${findings(content.findings)}
+</div>`;
+}
+
+/** Under the picture's own bar: how it is put up, forwards and back. */
+function playerBar({ order }: ViewContent, { step }: ViewState): Html {
+    if (!order) return html`<div class="player" id="player" role="group" aria-busy="true" ${attributes({ 'aria-label': t('Putting up') })}><p id="player-words">${t('Working out what goes up when …')}</p></div>`;
+    const done = stepsDone(order, step), words = doneWords(order, done);
+    return html`<div class="player" id="player" role="group" ${attributes({ 'aria-label': t('Putting up') })}>
+${filled('first', t('To the beginning'), SIGNS.first, done === 0)}${filled('back', t('One step back'), SIGNS.back, done === 0)}${filled('play-back', t('Play backwards'), SIGNS.playBack)}${filled('play', t('Play'), SIGNS.play)}${filled('on', t('One step on'), SIGNS.on, done === order.steps.length)}${filled('last', t('To the end'), SIGNS.last, done === order.steps.length)}
+<label class="scrub"><span class="unseen">${t('Steps that are done')}</span><input type="range" id="scrub" min="0" step="1" data-state="step" ${attributes({ max: order.steps.length, value: String(done), 'aria-valuetext': words })}></label>
+<p id="player-words" data-own>${words}</p>
 </div>`;
 }
 

@@ -12,10 +12,13 @@ export interface ViewState {
     readonly piece: string | null;
     /** The pieces are listed below the picture. */
     readonly list: boolean;
+    /** It is watched how the ceiling is put up: so many steps are done. */
+    readonly play: boolean;
+    readonly step: number | string;
 }
 export type CutFrom = 'south' | 'west' | 'north' | 'east';
 export const CUT_FROM: readonly CutFrom[] = ['south', 'west', 'north', 'east'];
-export const VIEW_STATE: ViewState = { parts: {}, apart: 0, cut: 0, cutFrom: 'south', piece: null, list: false };
+export const VIEW_STATE: ViewState = { parts: {}, apart: 0, cut: 0, cutFrom: 'south', piece: null, list: false, play: false, step: 0 };
 
 /** From where the ceiling is looked at. */
 export type Look = 'floor' | 'below' | 'above';

@@ -1,4 +1,9 @@
 export const VIEW_STYLE = `.view-page{display:flex;flex-direction:column;flex:1;min-height:0}
+.player{display:flex;flex-wrap:wrap;gap:4px;align-items:center;padding:0 10px 6px}
+.player p{margin:0 0 0 4px;flex:1 1 100%;min-height:1.4em}
+.player .scrub{flex:1 1 120px;display:flex;margin-inline-start:6px}
+.player .scrub input{width:100%;min-height:26px;accent-color:var(--focus)}
+.no-gl .player,.no-gl #play-open{display:none}
 .sliders{display:flex;flex-wrap:wrap;gap:4px 12px;align-items:center}
 .slide{display:inline-flex;gap:6px;align-items:center;white-space:nowrap}
 .slide input{width:110px;min-height:26px;accent-color:var(--focus)}

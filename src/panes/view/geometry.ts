@@ -12,10 +12,12 @@ export interface Buffers {
     /** Of every triangle, the piece it belongs to, as its number among those that were given. */
     readonly pieceOf: Uint32Array;
     readonly edges: Float32Array;
+    /** At which corner of the triangles, and of the edges, each piece begins; and where the last one ends. */
+    readonly starts: readonly number[]; readonly edgeStarts: readonly number[];
 }
 
 export function buffersOf(pieces: readonly ViewPiece[], { shapes }: Pick<ViewContent, 'shapes'>): Buffers {
-    const positions: number[] = [], normals: number[] = [], grain: number[] = [], pieceOf: number[] = [], edges: number[] = [];
+    const positions: number[] = [], normals: number[] = [], grain: number[] = [], pieceOf: number[] = [], edges: number[] = [], starts = [0], edgeStarts = [0];
     for (const [number, piece] of pieces.entries()) {
         const corners = cornersOf(piece);
         const { faces, edges: lines } = shapes[piece.shape]!;
@@ -33,10 +35,12 @@ export function buffersOf(pieces: readonly ViewPiece[], { shapes }: Pick<ViewCon
             }
         }
         for (const [from, to] of lines) edges.push(...corners[from]!, ...corners[to]!);
+        starts.push(positions.length / 3);
+        edgeStarts.push(edges.length / 3);
     }
     return {
         positions: new Float32Array(positions), normals: new Float32Array(normals), grain: new Float32Array(grain), pieceOf: new Uint32Array(pieceOf),
-        edges: new Float32Array(edges),
+        edges: new Float32Array(edges), starts, edgeStarts,
     };
 }
 

@@ -5,21 +5,31 @@ import { VIEW_STYLE } from '../../pages/view/style.ts';
 import { startPane, type Pane } from '../start.ts';
 import { keyOf } from './keys.ts';
 import { Viewer } from './viewer.ts';
+import { Watching } from './watching.ts';
 
 type ViewPane = Pane<ViewContent, ViewState>;
 
 let viewer: Viewer | undefined;
 /** The canvas the viewer draws on: when the page is made anew, so is the viewer. */
 let canvas: HTMLCanvasElement | undefined;
+let watching: Watching | undefined;
 let pointedAt: ReadonlySet<string> = new Set();
 
 startPane<ViewContent, ViewState>({
     kind: 'view', state: VIEW_STATE, render: renderView, style: VIEW_STYLE, formats: ['html', 'svg', 'gltf', 'ifc'],
-    begin: listen,
+    begin(pane) {
+        watching = new Watching(pane, () => viewer);
+        listen(pane);
+    },
     shown(pane) {
         ready(pane);
         viewer?.show(pane.content, pane.state);
+        watching?.shown();
         mark(pane);
+    },
+    reveal(_, key) {
+        const step = /^step\.(\d+)$/.exec(key)?.[1];
+        if (step !== undefined) watching?.open(Number(step));
     },
     lit(pane, also) {
         pointedAt = also;
@@ -30,6 +40,13 @@ startPane<ViewContent, ViewState>({
         nearer: () => viewer?.zoom(1 / 1.25),
         farther: () => viewer?.zoom(1.25),
         fit: () => viewer?.fit(),
+        'play-open': () => watching?.open(),
+        play: () => watching?.play(1),
+        'play-back': () => watching?.play(-1),
+        on: () => watching?.move(1),
+        back: () => watching?.move(-1),
+        first: () => watching?.go(0),
+        last: () => watching?.go(Infinity),
         list: (_, pane) => pane.set({ ...pane.state, list: !pane.state.list }),
         pick(element, pane) {
             const piece = pane.content?.pieces.find(({ key }) => key === element.getAttribute('data-key'));
@@ -62,7 +79,7 @@ function mark(pane: ViewPane): void {
     const { content, state, shown } = pane;
     if (!content || !viewer) return;
     const wrong = content.findings.filter(({ severity }) => severity === 'error').flatMap(({ keys }) => keys);
-    viewer.mark({ lit: new Set([...shown.lit, ...pointedAt, ...(state.piece === null ? [] : [state.piece])]), wrong: new Set([...content.wrong, ...wrong]) });
+    viewer.mark({ lit: new Set([...shown.lit, ...pointedAt, ...watching?.lit ?? [], ...(state.piece === null ? [] : [state.piece])]), wrong: new Set([...content.wrong, ...wrong]) });
 }
 
 function pick(pane: ViewPane, key: string | null, toText: boolean): void {
@@ -105,6 +122,7 @@ function key(event: KeyboardEvent, pane: ViewPane): boolean {
         case 'fit': viewer.lookFrom('floor'); return true;
         case 'walk': walk(pane, what.by); return true;
         case 'words': if (pane.state.piece !== null) pick(pane, pane.state.piece, true); return true;
+        case 'play': if (!pane.state.play) return false; watching?.play(1); return true;
         case 'nothing': pick(pane, null, false); return true;
     }
 }

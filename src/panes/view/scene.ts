@@ -8,6 +8,8 @@ import type { CutFrom } from '../../pages/view/state.ts';
 import { TICKS_PER_INCH } from '../../quantity/ticks.ts';
 import { PARTS, type Part } from '../../takeoff/model.ts';
 import type { Palette } from './colors.ts';
+import { arrivalsIn, type Moment } from '../../pages/view/playing.ts';
+import { Arriving } from './arriving.ts';
 import { capsOf } from './caps.ts';
 import { buffersOf, type Buffers } from './geometry.ts';
 import { woodMaterial } from './wood.ts';
@@ -19,8 +21,12 @@ interface PartGroup {
     readonly mesh: Mesh;
     readonly caps: Mesh;
     readonly capEdges: LineSegments;
+    readonly edges: LineSegments;
+    /** In the order in which they are put up, where that is known. */
     readonly pieces: readonly ViewPiece[];
     readonly buffers: Buffers;
+    /** So many of them are shown, from the first. */
+    shown: number;
 }
 
 /** How many steps down a part goes when the beam is taken apart, in the order in which it is built: what stays up is put up first. */
@@ -45,8 +51,12 @@ export class CeilingScene {
     private readonly madeForMarks: { dispose(): void }[] = [];
     private readonly sun = new DirectionalLight(0xffffff, 1.5);
     private apart = 0;
+    /** The place of each piece in the order of putting up. */
+    private readonly rank: ReadonlyMap<string, number>;
+    private arriving: Arriving | undefined;
 
     constructor(private readonly content: ViewContent, private readonly palette: Palette) {
+        this.rank = new Map(content.order ? arrivalsIn(content.order).map(({ key }, i) => [key, i]) : []);
         const { width, length, depth } = this.size;
         for (const part of PARTS) this.addPart(part);
         this.addRoom(depth);
@@ -81,6 +91,32 @@ export class CeilingScene {
         for (const { part, group } of this.parts) group.visible = isShown(part);
     }
 
+    /** As it is seen at this moment of putting up; null: all of it. True where pieces have come or gone. */
+    stand(moment: Moment | null): boolean {
+        let isOther = false;
+        for (const part of this.parts) {
+            const shown = moment ? part.pieces.filter(({ key }) => (this.rank.get(key) ?? Infinity) < moment.up).length : part.pieces.length;
+            if (shown === part.shown) continue;
+            isOther = true;
+            part.shown = shown;
+            part.mesh.geometry.setDrawRange(0, part.buffers.starts[shown]!);
+            part.edges.geometry.setDrawRange(0, part.buffers.edgeStarts[shown]!);
+        }
+        this.arrive(moment?.moving ?? null);
+        return isOther;
+    }
+
+    private arrive(moving: Moment['moving']): void {
+        if (this.arriving && this.arriving.key !== moving?.arrival.key) {
+            this.arriving.dispose();
+            this.arriving = undefined;
+        }
+        const piece = moving && this.content.pieces.find(({ key }) => key === moving.arrival.key), part = piece && this.parts.find(each => each.part === piece.part);
+        if (!moving || !piece || !part?.group.visible) return;
+        this.arriving ??= new Arriving(piece, moving.arrival, this.content, { color: this.palette.parts[piece.part], line: this.palette.lit, planes: this.planes }, part.group);
+        this.arriving.take(moving.pose);
+    }
+
     cut(share: number, from: CutFrom): void {
         const { width, length } = this.size;
         const inward: Readonly<Record<CutFrom, readonly [Vector3, number]>> = {
@@ -95,13 +131,13 @@ export class CeilingScene {
     }
 
     /** Where boards are cut open: their ends, and the line round each. */
-    private cap({ caps, capEdges, pieces }: PartGroup, isCut: boolean): void {
+    private cap({ caps, capEdges, pieces, shown }: PartGroup, isCut: boolean): void {
         caps.visible = capEdges.visible = isCut;
         if (!isCut) return;
         const { normal, constant } = this.cutPlane;
         const axis = normal.x === 0 ? 2 : 0;
         const inward = axis === 0 ? normal.x : normal.z;
-        const { positions, edges } = capsOf(pieces, this.content, axis, -constant * inward + inward * INSIDE);
+        const { positions, edges } = capsOf(pieces.slice(0, shown), this.content, axis, -constant * inward + inward * INSIDE);
         for (const [object, numbers] of [[caps, positions], [capEdges, edges]] as const) {
             object.geometry.dispose();
             object.geometry.setAttribute('position', new BufferAttribute(numbers, 3));
@@ -125,8 +161,8 @@ export class CeilingScene {
         this.marks.clear();
         for (const each of this.madeForMarks.splice(0)) each.dispose();
         for (const [keys, color, order] of [[wrong, this.palette.wrong, 1], [lit, this.palette.lit, 2]] as const) {
-            for (const { part, pieces, group } of this.parts) {
-                const own = pieces.filter(({ key }) => keys.has(key));
+            for (const { part, pieces, group, shown } of this.parts) {
+                const own = pieces.slice(0, shown).filter(({ key }) => keys.has(key));
                 if (own.length === 0 || !group.visible) continue;
                 const { geometry, lines } = geometryOf(buffersOf(own, this.content));
                 const paint = new MeshLambertMaterial({
@@ -148,6 +184,7 @@ export class CeilingScene {
     }
 
     dispose(): void {
+        this.arriving?.dispose();
         for (const each of [...this.made, ...this.madeForMarks]) each.dispose();
         this.sun.shadow.map?.dispose();
     }
@@ -162,7 +199,8 @@ export class CeilingScene {
     }
 
     private addPart(part: Part): void {
-        const pieces = this.content.pieces.filter(piece => piece.part === part);
+        const rankOf = ({ key }: ViewPiece): number => this.rank.get(key) ?? this.rank.size;
+        const pieces = this.content.pieces.filter(piece => piece.part === part).sort((a, b) => rankOf(a) - rankOf(b));
         if (pieces.length === 0) return;
         const { palette, planes } = this;
         const buffers = buffersOf(pieces, this.content);
@@ -181,7 +219,7 @@ export class CeilingScene {
         const group = new Group();
         group.add(mesh, caps, capEdges, edges);
         this.scene.add(group);
-        this.parts.push({ part, group, mesh, caps, capEdges, pieces, buffers });
+        this.parts.push({ part, group, mesh, caps, capEdges, edges, pieces, buffers, shown: pieces.length });
     }
 
     /** The ceiling as found and the walls around, each seen from the room alone. */

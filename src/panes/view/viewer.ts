@@ -2,6 +2,7 @@ import { PCFSoftShadowMap, PerspectiveCamera, Raycaster, Vector2, Vector3, WebGL
 import { OrbitControls } from 'three/examples/jsm/controls/OrbitControls.js';
 import { LENS } from '../../drawing/view/eye.ts';
 import type { ViewContent, ViewPiece } from '../../pages/view/content.ts';
+import type { Moment } from '../../pages/view/playing.ts';
 import { share, type Look, type ViewState } from '../../pages/view/state.ts';
 import { paletteOf } from './colors.ts';
 import { directionOf, standingFor } from './looks.ts';
@@ -23,6 +24,7 @@ export class Viewer {
     private state: ViewState | undefined;
     private marks: Marks = { lit: new Set(), wrong: new Set() };
     private look: Look | null = 'floor';
+    private moment: Moment | null = null;
     private isWaiting = false;
     frames = 0;
 
@@ -60,6 +62,13 @@ export class Viewer {
     /** While a slider is being moved: the state comes when it is let go. */
     preview(change: Partial<ViewState>): void {
         if (this.state) this.show(this.content, { ...this.state, ...change });
+    }
+
+    /** As it is seen at this moment of putting up; null: all of it. */
+    stand(moment: Moment | null): void {
+        this.moment = moment;
+        if (this.scene?.stand(moment)) this.shaded();
+        this.draw();
     }
 
     mark(marks: Marks): void {
@@ -140,12 +149,19 @@ export class Viewer {
     private apply(): void {
         const { scene, state } = this;
         if (!scene || !state) return this.draw();
-        scene.takeApart(share(state.apart));
+        scene.stand(this.moment);
+        // ways are told from where pieces stand in the end
+        scene.takeApart(this.moment ? 0 : share(state.apart));
         scene.cut(share(state.cut), state.cutFrom);
         scene.show(part => state.parts[part] !== false);
-        scene.mark(this.marks.lit, this.marks.wrong);
-        this.renderer.shadowMap.needsUpdate = true;
+        this.shaded();
         this.draw();
+    }
+
+    /** Pieces have come or gone: shadows and marks are others. */
+    private shaded(): void {
+        this.scene?.mark(this.marks.lit, this.marks.wrong);
+        this.renderer.shadowMap.needsUpdate = true;
     }
 
     private place(direction: Vector3): void {
