@@ -222,6 +222,91 @@ describe('the pane in three dimensions', () => {
         await pane.close();
     });
 
+    describe('putting up', () => {
+        const words = (pane: PanePage): Promise<string> => pane.page.$eval('#player-words', said => said.textContent ?? '');
+        const playing = async (options: PaneOptions = {}): Promise<PanePage> => {
+            const pane = await opened(options), before = await frames(pane);
+            await pane.page.click('#play-open');
+            await drawn(pane, before);
+            return pane;
+        };
+
+        test.each(looks('view', [400, 900, 1600]))('has nothing against it in %s at %i pixels', async (theme, width) => {
+            const pane = await playing({ theme, width, height: 900 });
+            for (let step = 0; step < 7; step++) await pane.page.click('#act-on');
+            await drawn(pane, -1);
+            await pane.picture(`view-put-up-${theme}-${width}`);
+            expect(await pane.violations()).toEqual([]);
+            expect(pane.complaints).toEqual([]);
+            await pane.close();
+        });
+
+        test('step by step, by buttons and by keys, said in words; what is not up yet is not there', async () => {
+            const pane = await playing({ theme: 'light' }), { page } = pane, { steps } = content.order!;
+            expect(await words(pane)).toContain('Nothing is up yet');
+            const empty = await spots(pane);
+            await page.click('#act-on');
+            expect(await words(pane)).toContain(`Step 1 of ${steps.length} is done: ${steps[0]!.what}`);
+            await page.waitForFunction(() => document.querySelector('[aria-live]')?.textContent?.startsWith('Step 1 of '));
+            await page.focus('#scrub');
+            await page.keyboard.press('ArrowRight');
+            expect(await words(pane)).toContain('Step 2 of');
+            await page.keyboard.press('End');
+            expect(await words(pane)).toContain(`Step ${steps.length} of ${steps.length} is done`);
+            await drawn(pane, -1);
+            expect(await spots(pane)).not.toEqual(empty);
+            expect(await pane.kept()).toMatchObject({ own: { play: true, step: steps.length } });
+            await page.keyboard.press('Home');
+            await drawn(pane, -1);
+            expect(await spots(pane)).toEqual(empty);
+            await pane.close();
+        });
+
+        test('plays by the space bar, forwards and back, and stands still when it is stopped', async () => {
+            const pane = await playing(), { page } = pane;
+            await page.focus('#scrub');
+            await page.keyboard.press(' ');
+            expect(await page.getAttribute('#act-play', 'aria-label')).toBe('Stop');
+            await page.waitForFunction(() => Number(document.querySelector<HTMLInputElement>('#scrub')!.value) >= 2, undefined, { timeout: 20_000 });
+            await page.keyboard.press(' ');
+            expect(await page.getAttribute('#act-play', 'aria-label')).toBe('Play');
+            const still = await words(pane), count = await drawn(pane, -1);
+            expect(still).toContain('is done');
+            await page.waitForTimeout(300);
+            expect([await words(pane), await frames(pane)]).toEqual([still, count]);
+            await page.click('#act-play-back');
+            await page.waitForFunction(() => document.querySelector('#player-words')!.textContent!.startsWith('Nothing is up'), undefined, { timeout: 20_000 });
+            expect(await page.getAttribute('#act-play-back', 'aria-label')).toBe('Play backwards');
+            expect(pane.complaints).toEqual([]);
+            await pane.close();
+        });
+
+        test('for who wants nothing to move it goes on in jumps', async () => {
+            const pane = await playing(), { page } = pane;
+            await page.emulateMedia({ reducedMotion: 'reduce' });
+            await page.click('#act-play');
+            const seen = await page.evaluate(() => new Promise<string[]>(resolve => {
+                const said: string[] = [], place = document.querySelector('#player-words')!;
+                new MutationObserver(() => { said.push(place.textContent ?? ''); if (said.length >= 2) resolve(said); }).observe(place, { childList: true, characterData: true, subtree: true });
+            }));
+            for (const each of seen) expect(each).toContain('is done');
+            await page.click('#act-play');
+            await page.emulateMedia({ reducedMotion: null });
+            await pane.close();
+        });
+
+        test('opens at a step that was asked for elsewhere, and waits for an order that is worked out', async () => {
+            const pane = await opened(), { page } = pane;
+            await pane.say({ type: 'picked', key: 'step.5' });
+            expect(await words(pane)).toContain('Step 5 of');
+            await pane.say({ ...message, content: { ...content, order: null } as ContentMessage['content'] });
+            expect(await page.textContent('#player')).toContain('Working out');
+            await pane.say(message);
+            await page.waitForFunction(() => document.querySelector('#player-words')?.textContent?.startsWith('Step 5 of'));
+            await pane.close();
+        });
+    });
+
     test('follows the theme while it is open', async () => {
         const pane = await opened({ theme: 'light' });
         const before = await spots(pane), count = await frames(pane);

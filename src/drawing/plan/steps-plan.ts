@@ -18,6 +18,12 @@ function stepGroup(number: number): string {
     return `step.${number}`;
 }
 
+/** The number of the step whose pieces a group holds; undefined where it is another one. */
+export function stepNumber({ id }: Pick<Group, 'id'>): number | undefined {
+    const number = /^step\.(\d+)$/.exec(id)?.[1];
+    return number === undefined ? undefined : Number(number);
+}
+
 /**
  * The plan with a group for the pieces of each step, in the order in which they are put up: what comes later hangs lower, or beside, and so covers what
  * came before. How a step looks that is done, is done now, or is still to come is for whoever shows it. With the names of lines and the numbers of

@@ -1,6 +1,6 @@
 import type { Ceiling } from '../../ceiling/model.ts';
 import { tapeOf } from '../../job/tape.ts';
-import { drawStepsPlan, toPaneSvg } from '../../drawing/index.ts';
+import { drawStepsPlan, stepNumber, toPaneSvg } from '../../drawing/index.ts';
 import { pieceTitle } from '../../drawing/plan/pieces.ts';
 import { takeOffOf } from '../../pipeline/inspect.ts';
 import { grouped } from '../../plain/groups.ts';
@@ -109,7 +109,7 @@ interface Told {
     readonly show: Parameters<typeof pieceTitle>[1];
 }
 
-function stepOnPage(told: StepTold, all: RoomPutUp, { tape, sources, gate, hasCrews, show }: Told): StepOnPage {
+export function stepOnPage(told: StepTold, all: RoomPutUp, { tape, sources, gate, hasCrews, show }: Told): StepOnPage {
     const { step, people, minutes, shift, fasteners, joints } = told, ids = new Set(step.placings.map(({ piece }) => piece.id));
     const closings = closingsIn(all, ids, tape);
     return {
@@ -144,9 +144,11 @@ function planOf(ceiling: Ceiling, takeOff: RoomOnPage['takeOff'], { steps }: Roo
     const at = new Map(takeOff.pieces.map(({ id, source }) => [id, source]));
     const ids = steps.map(({ step: { number, placings } }) => ({ number, pieces: placings.map(({ piece }) => piece.id) }));
     const plan = drawStepsPlan(ceiling, takeOff, ids, { ...size, letters: LEAST_LETTERS + 1 });
-    const svg = toPaneSvg(plan, ({ id, piece }): Readonly<Record<string, string>> => {
+    const svg = toPaneSvg(plan, (group): Readonly<Record<string, string>> => {
+        const { piece } = group;
         if (piece !== undefined) return { 'class': 'part', 'data-key': piece, 'data-at': String(sources.number(at.get(piece)!)) };
-        return id.startsWith('step.') ? { 'data-step': id.slice('step.'.length) } : {};
+        const number = stepNumber(group);
+        return number === undefined ? {} : { 'data-step': String(number) };
     });
     return { svg, width: plan.paper.width, height: plan.paper.height };
 }

@@ -1,9 +1,8 @@
 import { csvPutUp } from '../../report/put-up/csv.ts';
-import { putUpLeaf } from '../../report/put-up/leaf.ts';
 import { fileName } from '../../text/file-name.ts';
 import { houseOf } from '../leaves/pages.ts';
-import { printedLeaf } from '../leaves/printed.ts';
 import type { Page } from '../page.ts';
+import { printedPutUp } from './printed.ts';
 import { putUpContent, putUpOnPage, type PutUpContent } from './content.ts';
 
 export const putUpPage: Page<PutUpContent> = {
@@ -12,7 +11,7 @@ export const putUpPage: Page<PutUpContent> = {
     showsOrder: true,
     contentOf: putUpContent,
     exports: {
-        html: room => ({ name: fileName('put-up', room.layout.room.name, 'html'), bytes: printedLeaf(putUpLeaf(houseOf(room), () => putUpOnPage(room.ceiling))) }),
+        html: room => ({ name: fileName('put-up', room.layout.room.name, 'html'), bytes: printedPutUp(room) }),
         csv: room => ({ name: fileName('put-up', room.layout.room.name, 'csv'), bytes: csvPutUp([houseOf(room)], () => putUpOnPage(room.ceiling)) }),
     },
 };

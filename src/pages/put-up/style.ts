@@ -1,5 +1,5 @@
 /** How a step of the plan looks, in a pane and on paper: what is up, what goes up now, and what is still to come. Not by color alone. */
-const STEPS_PLAN_STYLE = `.later path{fill:none;stroke:var(--soft);stroke-width:.5;stroke-dasharray:1.2 2.4}
+export const STEPS_PLAN_STYLE = `.later path{fill:none;stroke:var(--soft);stroke-width:.5;stroke-dasharray:1.2 2.4}
 .up path{fill:var(--up);stroke:var(--ink);stroke-width:.7}
 .now path{fill:var(--now);stroke:var(--ink);stroke-width:1.9}`;
 

@@ -16,7 +16,7 @@ export function renderView(content: ViewContent, state: ViewState, { lit }: Show
 ${LOOKS.map(lookButton)}${sign('nearer', t('Nearer'), '+')}${sign('farther', t('Farther'), '−')}${sign('fit', t('Show all'), '⤢')}
 ${partsMenu(content, state)}
 <button type="button" id="play-open" data-act="play-open" aria-controls="player" ${attributes({ 'aria-expanded': String(state.play) })}>${t('Put it up')}</button>
-<span class="sliders"><label class="slide">${t('Take apart')}<input type="range" id="apart" min="0" max="100" step="1" data-state="apart" ${attributes({ value: String(state.apart) })}></label>
+<span class="sliders"><label class="slide">${t('Take apart')}<input type="range" id="apart" min="0" max="100" step="1" data-state="apart" ${attributes({ value: String(state.apart), disabled: state.play })}></label>
 <label class="slide">${t('Cut away')}<input type="range" id="cut" min="0" max="100" step="1" data-state="cut" ${attributes({ value: String(state.cut) })}></label>
 <label class="unseen" for="cut-from">${t('Cut from')}</label><select id="cut-from" data-state="cutFrom" ${attributes({ title: t('Cut from') })}>${CUT_FROM.map(side => html`<option ${attributes({ value: side, selected: side === state.cutFrom })}>${sideNames[side]()}</option>`)}</select></span>
 </div>
@@ -35,7 +35,7 @@ ${findings(content.findings)}
 
 /** Under the picture's own bar: how it is put up, forwards and back. */
 function playerBar({ order }: ViewContent, { step }: ViewState): Html {
-    if (!order) return html`<div class="player" id="player" role="group" aria-busy="true" ${attributes({ 'aria-label': t('Putting up') })}><p id="player-words">${t('Working out what goes up when …')}</p></div>`;
+    if (!order) return html`<div class="player" id="player" role="group" aria-busy="true" ${attributes({ 'aria-label': t('Putting up') })}><p id="player-working">${t('Working out what goes up when …')}</p></div>`;
     const done = stepsDone(order, step), words = doneWords(order, done);
     return html`<div class="player" id="player" role="group" ${attributes({ 'aria-label': t('Putting up') })}>
 ${filled('first', t('To the beginning'), SIGNS.first, done === 0)}${filled('back', t('One step back'), SIGNS.back, done === 0)}${filled('play-back', t('Play backwards'), SIGNS.playBack)}${filled('play', t('Play'), SIGNS.play)}${filled('on', t('One step on'), SIGNS.on, done === order.steps.length)}${filled('last', t('To the end'), SIGNS.last, done === order.steps.length)}

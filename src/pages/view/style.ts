@@ -3,6 +3,8 @@ export const VIEW_STYLE = `.view-page{display:flex;flex-direction:column;flex:1;
 .player p{margin:0 0 0 4px;flex:1 1 100%;min-height:1.4em}
 .player .scrub{flex:1 1 120px;display:flex;margin-inline-start:6px}
 .player .scrub input{width:100%;min-height:26px;accent-color:var(--focus)}
+.player p{overflow-wrap:anywhere}
+@media (max-width:560px){.player p{min-height:2.8em}}
 .no-gl .player,.no-gl #play-open{display:none}
 .sliders{display:flex;flex-wrap:wrap;gap:4px 12px;align-items:center}
 .slide{display:inline-flex;gap:6px;align-items:center;white-space:nowrap}

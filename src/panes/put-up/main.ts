@@ -17,7 +17,11 @@ startPane<PutUpContent, PutUpState>({
     },
     shown(pane) {
         const { content } = pane;
-        if (content) paint(pane.root, stepOf(content, pane.state));
+        if (!content) return;
+        const now = stepOf(content, pane.state), slider = pane.root.querySelector<HTMLInputElement>('#scrub');
+        paint(pane.root, now);
+        // one that has the focus is left as it is by whoever draws the page
+        if (slider) slider.value = String(now);
     },
     reveal(pane, key) {
         const step = pane.content && stepsOn(pane.content).find(({ pieces }) => pieces.some(each => each.key === key));

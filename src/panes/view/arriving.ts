@@ -21,7 +21,9 @@ export class Arriving {
     private readonly home: readonly [Float32Array, Float32Array];
 
     /** It joins the `parent`, with which it is moved and hidden. */
-    constructor(piece: ViewPiece, private readonly arrival: Arrival, content: ViewContent, { color, line, planes }: Looks, parent: Group) {
+    constructor(
+        piece: ViewPiece, private readonly arrival: Arrival, content: ViewContent, { color, line, planes }: Looks, parent: Group,
+    ) {
         this.key = piece.key;
         const { positions, edges } = buffersOf([piece], content);
         this.home = arrival.frame ? [inStretches(positions, 3), inStretches(edges, 2)] : [positions, edges];
@@ -30,7 +32,9 @@ export class Arriving {
         this.lines.setAttribute('position', new BufferAttribute(ends.slice(), 3));
         this.geometry.computeVertexNormals();
         this.materials = [
-            new MeshLambertMaterial({ color: color.clone().lerp(line, 0.35), clippingPlanes: planes, polygonOffset: true, polygonOffsetFactor: -1, polygonOffsetUnits: -1 }),
+            new MeshLambertMaterial({
+                color: color.clone().lerp(line, 0.35), clippingPlanes: planes, polygonOffset: true, polygonOffsetFactor: -1, polygonOffsetUnits: -1,
+            }),
             new LineBasicMaterial({ color: line, clippingPlanes: planes }),
         ];
         const mesh = new Mesh(this.geometry, this.materials[0]), outline = new LineSegments(this.lines, this.materials[1]);
@@ -49,7 +53,8 @@ export class Arriving {
         for (const [i, geometry] of [this.geometry, this.lines].entries()) {
             const home = this.home[i]!, position = geometry.getAttribute('position') as BufferAttribute;
             for (let at = 0; at < home.length; at += 3) {
-                const { x, y, z } = placeOn({ x: home[at]! * TICKS_PER_INCH, y: home[at + 2]! * TICKS_PER_INCH, z: 0 - home[at + 1]! * TICKS_PER_INCH }, pose, frame);
+                const [east, up, south] = [home[at]!, home[at + 1]!, home[at + 2]!].map(inches => inches * TICKS_PER_INCH) as [number, number, number];
+                const { x, y, z } = placeOn({ x: east, y: south, z: 0 - up }, pose, frame);
                 position.setXYZ(at / 3, x / TICKS_PER_INCH, 0 - z / TICKS_PER_INCH, y / TICKS_PER_INCH);
             }
             position.needsUpdate = true;

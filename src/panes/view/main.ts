@@ -79,7 +79,8 @@ function mark(pane: ViewPane): void {
     const { content, state, shown } = pane;
     if (!content || !viewer) return;
     const wrong = content.findings.filter(({ severity }) => severity === 'error').flatMap(({ keys }) => keys);
-    viewer.mark({ lit: new Set([...shown.lit, ...pointedAt, ...watching?.lit ?? [], ...(state.piece === null ? [] : [state.piece])]), wrong: new Set([...content.wrong, ...wrong]) });
+    const lit = [...shown.lit, ...pointedAt, ...watching?.lit ?? [], ...(state.piece === null ? [] : [state.piece])];
+    viewer.mark({ lit: new Set(lit), wrong: new Set([...content.wrong, ...wrong]) });
 }
 
 function pick(pane: ViewPane, key: string | null, toText: boolean): void {

@@ -111,9 +111,11 @@ export class CeilingScene {
             this.arriving.dispose();
             this.arriving = undefined;
         }
-        const piece = moving && this.content.pieces.find(({ key }) => key === moving.arrival.key), part = piece && this.parts.find(each => each.part === piece.part);
+        const piece = moving && this.content.pieces.find(({ key }) => key === moving.arrival.key);
+        const part = piece && this.parts.find(each => each.part === piece.part);
         if (!moving || !piece || !part?.group.visible) return;
-        this.arriving ??= new Arriving(piece, moving.arrival, this.content, { color: this.palette.parts[piece.part], line: this.palette.lit, planes: this.planes }, part.group);
+        const looks = { color: this.palette.parts[piece.part], line: this.palette.lit, planes: this.planes };
+        this.arriving ??= new Arriving(piece, moving.arrival, this.content, looks, part.group);
         this.arriving.take(moving.pose);
     }
 

@@ -41,6 +41,9 @@ export class Watching {
             this.player.put(order ?? undefined, Math.max(0, done));
             this.show(done);
         }
+        // a slider that has the focus is left as it is by whoever draws the page
+        const slider = this.pane.root.querySelector<HTMLInputElement>('#scrub');
+        if (slider) slider.value = String(Math.max(0, this.done));
         const { direction } = this.player;
         for (const [id, own, name, sign] of [['act-play', 1, t('Play'), SIGNS.play], ['act-play-back', -1, t('Play backwards'), SIGNS.playBack]] as const) {
             const button = this.pane.root.querySelector(`#${id}`), words = direction === own ? t('Stop') : name;
