@@ -109,7 +109,7 @@ interface Told {
     readonly show: Parameters<typeof pieceTitle>[1];
 }
 
-export function stepOnPage(told: StepTold, all: RoomPutUp, { tape, sources, gate, hasCrews, show }: Told): StepOnPage {
+function stepOnPage(told: StepTold, all: RoomPutUp, { tape, sources, gate, hasCrews, show }: Told): StepOnPage {
     const { step, people, minutes, shift, fasteners, joints } = told, ids = new Set(step.placings.map(({ piece }) => piece.id));
     const closings = closingsIn(all, ids, tape);
     return {
