@@ -27,11 +27,16 @@ export function edgingOf(perimeter: Perimeter | null, sections: LineSections, tr
 }
 
 function halfBeamOf(perimeter: Perimeter, sections: LineSections, troubles: Trouble[]): Edging | undefined {
-    const section = perimeter.beams ? sections.ofProfile(perimeter.beams.value) : sections.grid();
+    const { shows } = perimeter, whole = perimeter.beams ? sections.ofProfile(perimeter.beams.value) : sections.grid();
+    const isOther = shows?.value === 'other-side', section = isOther && whole?.other ? whole.other : whole;
     const width = fromGiven('half beam', perimeter.width);
     if (!width || !section || !isWhole(section)) return undefined;
     if (section.profile.solid) {
         troubles.push({ kind: 'not-supported', what: 'half of a solid beam along a wall', instead: 'a half beam of a box, or a band', at: (perimeter.beams ?? perimeter.kind).at });
+        return undefined;
+    }
+    if (isOther && !section.isOther) {
+        troubles.push({ kind: 'no-other-side', of: 'half-beam', at: shows.at });
         return undefined;
     }
     if (!(width.ticks > 0)) {

@@ -91,6 +91,6 @@ export function otherSideOf(name: string, runs: Direction, { other }: Pick<Secti
     const has = sidesOf(runs), said = spec?.otherSide;
     if (!said) return other && flankOf(has[1]);
     if (other && has.includes(said.value)) return flankOf(said.value);
-    troubles.push({ kind: 'no-other-side', line: name, runs, ...other && { has }, said: said.value, at: said.at });
+    troubles.push({ kind: 'no-other-side', of: 'line', line: name, runs, ...other && { has }, said: said.value, at: said.at });
     return null;
 }

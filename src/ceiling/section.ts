@@ -146,8 +146,8 @@ function leastPlay({ gap }: Bottom): Derived {
 
 /** Whether it has all that a layout needs. Cleats, spacers and trim may be missing: then there are no pieces of them. */
 export function isWhole(section: Section): section is WholeSection {
-    const { profile: { otherSide, solid }, other } = section;
-    return isWholeFlank(section) && (!otherSide || Boolean(solid) || other !== undefined && isWholeFlank(other));
+    const { profile: { otherSide, solid }, other, isOther } = section;
+    return isWholeFlank(section) && (!otherSide || Boolean(solid ?? isOther) || other !== undefined && isWholeFlank(other));
 }
 
 function isWholeFlank(section: Section): boolean {

@@ -320,6 +320,8 @@ export interface Perimeter {
     /** Of a half beam: from the wall to the back of its side, and the beam that it is half of, where that is not the grid's. */
     readonly width?: Given<Measure>;
     readonly beams?: Given<Profile>;
+    /** The side of its beam that it has; not said: `sides`. */
+    readonly shows?: Given<'sides' | 'other-side'>;
     /** Of its bottom: what its edge at the wall is left wider, to be scribed. */
     readonly scribe?: Given<Ticks>;
     /** How far the band's lower edge is below the beams' undersides. */

@@ -24,7 +24,8 @@ const troubles: { [K in Trouble['kind']]: Extract<Trouble, { kind: K }>[] } = {
         { kind: 'in-the-way' as const, on: 'A', other: '2', by: inches(1) }, { kind: 'deeper-than-its-end' as const, to: 'north', deep: inches(7), has: inches(5) },
     ].map(why => ({ kind: 'line-goes-nowhere', line: '1', why, at: build.at() })),
     'no-other-side': [
-        { kind: 'no-other-side', line: 'A', runs: 'east-west', has: ['north', 'south'], said: 'west', at: build.at() }, { kind: 'no-other-side', line: '1', runs: 'north-south', said: 'west', at: build.at() },
+        { kind: 'no-other-side', of: 'line', line: 'A', runs: 'east-west', has: ['north', 'south'], said: 'west', at: build.at() },
+        { kind: 'no-other-side', of: 'line', line: '1', runs: 'north-south', said: 'west', at: build.at() }, { kind: 'no-other-side', of: 'half-beam', at: build.at() },
     ],
     'too-many-coffers': [{ kind: 'too-many-coffers', within: 'one direction', count: 1_000_000, most: 41, at: build.at() }],
     'too-much-in-file': [

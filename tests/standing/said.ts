@@ -236,6 +236,7 @@ export const TRIALS: Readonly<Record<string, Trial>> = {
     'Perimeter.rip/with': is('with fence-g', 'with fence-z'),
     'Perimeter.scribe': is('scribe 1/4"', 'scribe 3/8"', ['kind         band', 'kind         half-beam; width 2"; scribe 1/4"']),
     'Perimeter.width': is('width 2"', 'width 3"', HALF_BEAM),
+    'Perimeter.shows': is('shows other-side', 'shows sides', inSlim('other-side { rip 6 3/4" }'), ['kind         band', 'kind         half-beam; width 2"; beams slim; shows other-side']),
     'Perimeter.beams': is('beams box', 'beams slim', ['kind         band', 'kind         half-beam; width 2"; beams box']),
     'Perimeter.below-beams': is('below-beams  0"', 'below-beams  1/4"'),
     'Perimeter.splices': is('splices      on-crossings', 'splices      never', ['longest-board    12\'', 'longest-board    8\'']),

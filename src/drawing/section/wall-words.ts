@@ -24,7 +24,7 @@ export function wallNotes({ own }: AlongWalls, shape: WallShape, beams: Section 
             };
             case 'blocking': return { id: 'blocking', name: 'Blocking', words: [`${by(high, wide)}${stockWords(profile?.blocking?.stock)}`], spots: [across(part, 0.4, 0.7)] };
             case 'side': return {
-                id: 'side', name: 'Side', spots: [across(part, 0.6, 0.36)],
+                id: 'side', name: own.kind === 'half-beam' && own.section.isOther ? 'Other side' : 'Side', spots: [across(part, 0.6, 0.36)],
                 words: [`${by(wide, high)}, held down ${f(part.y[0])}${stockWords(profile?.sides?.stock)}`, ...nailWords(profile?.sides?.nails, f)],
             };
             case 'cleat': return { id: 'cleats', name: 'Cleat at the side', words: [`${by(wide, high)}, ${f(profile?.cleats?.shortEachEnd.value ?? 0)} short at each end`], spots: [across(part, 0.6, 0.3)] };

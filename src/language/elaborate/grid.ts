@@ -108,11 +108,11 @@ function readPerimeter(perimeter: Reading, home: ast.Room, raise: Raise): Perime
     const kind = perimeter.word<Perimeter['kind']['value']>('kind');
     if (!kind) return undefined;
     const board = readBoard(perimeter, home), belowBeams = perimeter.measure('below-beams'), splices = perimeter.word<Perimeter['splices']['value']>('splices'), nails = perimeter.fasteners('nails');
-    const width = perimeter.measure('width'), scribe = perimeter.length('scribe'), beams = perimeter.profile('beams');
-    if (!board || !belowBeams || !splices || perimeter.lost('width', width) || perimeter.lost('beams', beams)) return undefined;
+    const width = perimeter.measure('width'), scribe = perimeter.length('scribe'), beams = perimeter.profile('beams'), shows = perimeter.word<NonNullable<Perimeter['shows']>['value']>('shows');
+    if (!board || !belowBeams || !splices || perimeter.lost('width', width) || perimeter.lost('beams', beams) || !shows) return undefined;
     if (kind.value === 'band' && !perimeter.lost('stock', undefined) && !board.stock) {
         raise({ rule: 'not-said', at: board.at, message: `${quoted('perimeter')} does not say the ${quoted('stock')} of the band.` });
     }
     if (kind.value === 'half-beam' && !width) raise({ rule: 'not-said', at: board.at, message: `${quoted('perimeter')} does not say the ${quoted('width')} of the half beam.` });
-    return { ...board, kind, belowBeams, splices, nails, ...width && { width }, ...scribe && { scribe }, ...beams && { beams } };
+    return { ...board, kind, belowBeams, splices, nails, ...width && { width }, ...scribe && { scribe }, ...beams && { beams }, ...shows.said && { shows } };
 }

@@ -7,7 +7,7 @@ import { quoted } from '../types/words.ts';
 import { Block, type Word } from './block.ts';
 import type { Vocabulary } from '../scope/vocabulary.ts';
 import { Evaluator, type Arguments, type Elsewhere } from './evaluate.ts';
-import { warnNoEffect } from './no-effect.ts';
+import { warnNoEffect, warnUnusedBeside } from './no-effect.ts';
 import { isLeftOut, notComputed, partsNotComputed } from './not-computed-yet.ts';
 import { readParts } from './parts.ts';
 import { printValue } from './print.ts';
@@ -117,6 +117,8 @@ function make(profiles: Profiles, declaration: ast.Profile, given: Arguments, ba
     };
     checkSection(declaration, reading, chain.sound, one => raised.push(one));
     reportNotComputed(reading, raised);
+    const solid = block.blocks.get('solid');
+    if (solid) warnUnusedBeside(solid, { profile: declaration, block }, one => raised.push(one));
     const shown = base ? shownAtUser(raised, profiles.baseline(base)?.raised ?? [], sourceOf(declaration)) : raised;
     origins.set(profile, { declaration, given, raised: shown });
     return { profile, raised: shown, complete, values };
@@ -171,7 +173,7 @@ function ringOf(profiles: readonly ast.Profile[], closing: ast.Ref): Raised {
 /** Without blocking the inside of the beam has no width, which its block alone does not tell. */
 function checkSection(declaration: ast.Profile, reading: Reading, sound: boolean, raise: (raised: Raised) => void): void {
     const { block } = reading;
-    if (!sound || block.blocks.has('blocking') || block.entries.has('wraps') || reading.lost('blocking', undefined) || !block.blocks.has('bottom') || declaration.body === undefined) return;
+    if (!sound || block.blocks.has('solid') || block.blocks.has('blocking') || block.entries.has('wraps') || reading.lost('blocking', undefined) || !block.blocks.has('bottom') || declaration.body === undefined) return;
     raise({ rule: 'not-said', at: sourceOfProperty(declaration, 'name'), message: `${quoted(declaration.name)} has no ${quoted('blocking')}, and the blocking sets the inside width of the beam. Give it a stock: blocking { stock ... }; or write what the beam wraps: wraps 5" x 9".` });
 }
 

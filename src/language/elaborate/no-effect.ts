@@ -1,3 +1,4 @@
+import { AstUtils } from 'langium';
 import * as ast from '../generated/ast.ts';
 import { isBroken } from '../types/broken.ts';
 import { sourceOfProperty } from '../types/place.ts';
@@ -5,6 +6,7 @@ import { factsOf } from '../types/facts.ts';
 import { wordsOf } from '../types/values.ts';
 import { quoted } from '../types/words.ts';
 import type { Source } from '../../provenance/source.ts';
+import type { Block, Word } from './block.ts';
 import type { Raise } from './raised.ts';
 import type { LineReading, Reading } from './reading.ts';
 import type { Values } from './values.ts';
@@ -30,6 +32,23 @@ function warn(declaration: ast.PropertyDecl, at: Source, reading: Values, raise:
         message: `${quoted(declaration.name)} has no effect with ${quoted(countsWith.property === 'value' ? deciding.value : `${countsWith.property} ${deciding.value}`)}: `
             + `it only counts with ${listed(countsWith.words.map(quoted), 'or')}. Take it out, or write ${countsWith.words.length === 1 ? quoted(countsWith.words[0]!) : 'one of those'}.`,
     });
+}
+
+/** What a profile says of a box where its beam is one timber. What it is like may have said it: a timber in its place is what `like` is for. */
+export function warnUnusedBeside(solid: Block, { profile, block }: { readonly profile: ast.Profile; readonly block: Block }, raise: Raise): void {
+    const isOwn = ({ line }: Word): boolean => AstUtils.getContainerOfType(line, ast.isProfile) === profile;
+    if (!solid.words.some(({ line }) => !isBroken(line))) return;
+    for (const [name, part] of block.blocks) {
+        const word = OF_A_BOX.has(name) ? part.words.findLast(isOwn) : undefined;
+        if (word) raise({ rule: 'no-effect', severity: 'warning', at: sourceOfProperty(word.line, 'path', word.index), message: besideSolid(name) });
+    }
+    const wraps = block.entries.get('wraps')?.lines.findLast(line => isOwn({ line, index: 0 }));
+    if (wraps) raise({ rule: 'no-effect', severity: 'warning', at: wordsOf(wraps), message: besideSolid('wraps') });
+}
+const OF_A_BOX: ReadonlySet<string> = new Set(['blocking', 'spacers', 'sides', 'other-side', 'cleats', 'bottom', 'under']);
+
+function besideSolid(name: string): string {
+    return `${quoted(name)} has no effect beside ${quoted('solid')}: the beam is one timber, with nothing but a trim and a panel. Take one of them out.`;
 }
 
 /** What is said of a fixture and looked at nowhere. `said`: what stands behind its name, there or where it is changed. */

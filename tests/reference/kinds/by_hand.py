@@ -184,6 +184,18 @@ side(J, 'side-2-1-east', two_oak, 'L', (A, 'L', 'miter'), (north, 'R', 'dies'))
 side(J, 'side-A-2-north', A, 'L', (two, 'R', 'miter'), (one_oak, 'L', 'miter'))
 side(J, 'side-A-2-south', A_oak, 'R', (one_oak, 'L', 'miter'), (east, 'R', 'dies'))
 length(J, 'bottom-A', 174 - 1.5); length(J, 'bottom-2-1', du - .5); length(J, 'bottom-1-2', du - .5)
+# half of such a beam round 188 x 150: the side of oak, 1", in the north, east and south, that of 3/4" in the west; bottoms run east-west
+J = 'half-beams-unlike'
+ch, dh = (188 - 3.25 - 3.5 - 2 * wo) / 3, (150 - 7 - wo) / 2
+x1, yA = 3.25 + ch + .75 + 2.75, 3.5 + dh + .75 + 2.75
+north, east, south = half((0, 0), E, 2.5, 1), half((188, 0), S, 2.5, 1), half((188, 150), (-1, 0), 2.5, 1)
+west = half((0, 150), (0, -1), 2.5)
+one, one_oak, A, A_oak = (line(spot, way, side=t) for spot, way in (((x1, 0), S), ((0, yA), E)) for t in (.75, 1))
+side(J, 'side-north-1', north, 'R', (west, 'R', 'miter'), (one, 'R', 'miter'))
+side(J, 'side-west-2', west, 'R', (south, 'R', 'miter'), (A_oak, 'R', 'miter'))
+side(J, 'side-1-1-west', one, 'R', (north, 'R', 'miter'), (A, 'L', 'miter'))
+side(J, 'side-A-1-south', A_oak, 'R', (one, 'R', 'miter'), (west, 'R', 'miter'))
+length(J, 'bottom-A', 188 - 5); length(J, 'bottom-1-1', 3.5 + dh + .75 - 2.5); length(J, 'bottom-north', 188); length(J, 'bottom-west', 150 - 5)
 # bench-made: inside 5 1/2 as the bottom wants, blocking 5 3/8; blocking in between less 1/16 in all
 J = 'bench-made'
 length(J, 'bottom-A-2', c + 1.5); length(J, 'blocking-A-2', c + 1.5 + .125 - 1 / 16); length(J, 'blocking-A-1', c + .75 + .0625 - 1 / 16)
