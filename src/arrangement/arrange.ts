@@ -14,7 +14,7 @@ import { moldingOf } from './moldings.ts';
 import type { Arrangement, Joint, LineRun, Piece } from './model.ts';
 import { panelsOf, roundTroubles } from './panels.ts';
 import type { Plan } from './plan.ts';
-import { cleatOf, sideOf, sideRunOf, splicedStretches, type SideRun } from './sides.ts';
+import { cleatsOf, countedAlong, sideOf, sideRunOf, splicedStretches, type SideRun } from './sides.ts';
 import { trimsOf } from './trims.ts';
 import type { Trouble } from './troubles.ts';
 import { unitFor, type Unit } from './unit.ts';
@@ -60,18 +60,18 @@ export function arrange(plan: Plan, { like, met = meet(plan) }: { readonly like?
     if (plan.panel) roundTroubles(coffers, troubles);
     if (troubles.length > 0) return nothing(troubles);
     const stretches = brokenStretches(walks, faceless), turned = like?.turned ?? turnedIn(stretches, unit);
-    const runs = splicedStretches(withTurned(stretches, turned), plan.walls, unit).flatMap(sideRunOf), edges = edgesByFlank(coffers);
+    const runs = splicedStretches(withTurned(stretches, turned), plan, unit).flatMap(sideRunOf), edges = edgesByFlank(coffers);
     const sides = new Map<SideRun, Piece>(), cleats: Piece[] = [], moldings: Piece[] = [];
     for (const run of runs) {
-        const along = coffersAlong(run.flank, run.face, edges, unit), side = sideOf(run, along, unit), cleat = cleatOf(run, along, unit);
+        const along = coffersAlong(run.flank, run.face, edges, unit), side = sideOf(run, along, unit);
         const molding = moldingOf(run, along, unit);
         if (side) sides.set(run, side);
-        if (cleat) cleats.push(cleat);
+        cleats.push(...cleatsOf(run, along, unit));
         if (molding) moldings.push(molding);
     }
     const trims = (plan.trims ?? []).flatMap(trim => coffers.flatMap(coffer => trimsOf(coffer, trim, unit)));
     const pieces = [
-        ...sides.values(), ...cleats, ...meetings.runs.flatMap((run, i) => stripsOfLine(run, plan.lines[i]!, unit)),
+        ...sides.values(), ...countedAlong(cleats), ...meetings.runs.flatMap((run, i) => stripsOfLine(run, plan.lines[i]!, unit)),
         ...stripsOfWalls(walls, plan.walls, unit), ...moldings, ...trims.flat(), ...plan.panel ? panelsOf(plan.panel, coffers, unit, like?.pieces) : [],
     ];
     let joints: Joint[] | undefined;

@@ -1,4 +1,4 @@
-import { crossing, type Line } from '../plane/line.ts';
+import { crossing, offset, type Line } from '../plane/line.ts';
 import { reach, type Point } from '../plane/point.ts';
 import type { Flank, LineCarrier, WallCarrier } from './carriers.ts';
 import { ROUNDING } from './faceless.ts';
@@ -10,7 +10,7 @@ import type { Unit } from './unit.ts';
 /**
  * Lines whose center runs free, and which lie over the corner of a wall beside them, or over what runs round it: of a chimney breast, of the mouth
  * of a bay. A wall that does not cross the center can come into the beam from its side only, and then it has a corner there. A bottom under
- * the sides stands out beyond the faces, and so do those of half beams, as far down as they hang.
+ * the sides stands out beyond the faces, and so do those of half beams, as far down as they hang; and a molding does.
  */
 export function grazingTroubles(runs: readonly Run[], walls: readonly WallCarrier[], unit: Unit, troubles: Trouble[]): void {
     const corners = walls.map((wall, i) => {
@@ -33,6 +33,7 @@ export function grazingTroubles(runs: readonly Run[], walls: readonly WallCarrie
                 within(carrier, faces, ({ face }) => face),
                 corner.foot > top ? within(carrier, faces, outermost) : 0,
                 within(carrier, bottoms, ({ bottom }) => bottom),
+                corner.foot > topOfMolding(carrier) ? within(carrier, faces, flank => edgeOfMolding(flank, unit)) : 0,
             ) / unit.perTick);
             if (by <= ROUNDING) continue;
             troubles.push({ kind: 'grazes', line: carrier.name, wall: corner.wall.name, by });
@@ -53,6 +54,16 @@ function topOfBottom({ perimeter }: WallCarrier): number {
 /** Where its bottom hangs; a timber is all of it. */
 function bottomOf({ beam }: LineCarrier): { top: number; foot: number } {
     return beam.kind === 'box' ? { top: heightsOf(beam).bottomTop, foot: beam.depth } : { top: 0, foot: beam.depth };
+}
+
+/** A molding stands out beyond the face as well, along the lower edge or under it. */
+function topOfMolding({ beam }: LineCarrier): number {
+    return beam.kind === 'box' ? beam.molding?.top ?? Infinity : Infinity;
+}
+
+function edgeOfMolding({ of, face }: Flank, { perTick }: Unit): Line {
+    const molding = of.kind === 'line' && of.beam.kind === 'box' ? of.beam.molding : undefined;
+    return molding ? offset(face, Math.round(molding.beyond * perTick)) : face;
 }
 
 function outermost({ face, bottom, offsets }: Flank): Line {

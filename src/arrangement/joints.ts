@@ -24,10 +24,20 @@ export function jointsOf({ pieces, sides, trims, walls }: Made): Joint[] {
     return [
         ...sideCorners(sides).flatMap(([a, b]) => joint('corner', a, b)),
         ...pieces.flatMap(piece => buttsOf(piece, all).flatMap(other => joint('butt', piece, other))),
-        ...pieces.flatMap(piece => piece.ends[1].cut === 'splice' ? joint('splice', piece, all(piece.part, piece.of).find(next => next.nth === piece.nth + 1)) : []),
+        ...pieces.flatMap(piece => (isSpliced(piece) && piece.part !== 'trim' ? joint('splice', piece, all(piece.part, piece.of).find(next => follows(piece, next))) : [])),
         ...walls.flatMap((wall, i) => joint('band-corner', all('band', wall.name).at(-1), all('band', walls[(i + 1) % walls.length]!.name)[0])),
-        ...trims.flatMap(loop => loop.flatMap((piece, i) => joint('trim-corner', piece, loop[(i + 1) % loop.length]))),
+        ...trims.flatMap(loop => loop.flatMap((piece, i) => joint(isSpliced(piece) ? 'splice' : 'trim-corner', piece, loop[(i + 1) % loop.length]))),
     ];
+}
+
+/** At its second end. */
+function isSpliced({ ends }: Piece): boolean {
+    return ends[1].cut === 'splice';
+}
+
+/** Of what stands on the left flank of a line, which is walked against it, the one that is counted before. */
+function follows({ nth, flank }: Piece, next: Piece): boolean {
+    return next.flank === flank && next.nth === (flank === 'left' ? nth - 1 : nth + 1);
 }
 
 function placeKey(part: Part, of: string): string {

@@ -8,6 +8,7 @@ import { heightsOf } from './offsets.ts';
 import { pieceOf } from './piece.ts';
 import type { Molding } from './plan.ts';
 import { beamOf, looking, type SideRun } from './sides.ts';
+import { scarfAt } from './trims.ts';
 import type { Unit } from './unit.ts';
 
 /**
@@ -48,7 +49,10 @@ function endAt(
         const [onFace, onBack] = [crossing(face, line), crossing(back, line)];
         return onFace && onBack && { face: onFace, back: onBack, cut: as };
     };
-    if (splice) return along(splice, 'splice');
+    if (splice) {
+        const own45 = scarfAt(crossing(back, splice)!, flank.base, face, Math.round((own.inside + own.beyond) * unit.perTick));
+        return { ...own45, cut: 'splice' };
+    }
     // no corner: what it would turn round is not there
     if (endsSquare) return along(other.back, 'past');
     if (cut === 'dies' || !theirs) return along(edge(other, standsOut(other, own)), 'dies');

@@ -46,7 +46,7 @@ export interface Wall {
     readonly perimeter: Perimeter;
     /** Where its band, its half beam's bottom and blocking are spliced: square through these spots. */
     readonly splices?: readonly Spot[];
-    /** Where sides of its half beam are, with their cleats and moldings. */
+    /** Where sides of its half beam are, with their moldings. */
     readonly sideSplices?: readonly Spot[];
 }
 export type Perimeter = { readonly kind: 'bare' } | Band | HalfBeam;
@@ -77,6 +77,8 @@ export interface BeamLine {
     readonly beam: Beam;
     /** Where what runs through is spliced: square through these spots. */
     readonly splices?: readonly Spot[];
+    /** Where sides are, with their moldings, by flank. */
+    readonly sideSplices?: { readonly left: readonly Spot[]; readonly right: readonly Spot[] };
 }
 export type Beam = BoxBeam | SolidBeam;
 /** Left and right as seen by somebody who walks along the line. */
@@ -108,8 +110,8 @@ export interface SideBoard { readonly thickness: Ticks; readonly heldDown: Ticks
  * under the sides, none in a half beam. `by` may be half a tick, and less than nothing where it stops short.
  */
 export interface BottomBoard { readonly place: 'between-sides' | 'under-sides' | 'in-rabbets'; readonly by: Ticks; readonly play: Ticks; readonly thickness: Ticks }
-/** `short`: what each is shorter than the back of its side, at each end. */
-interface Cleats { readonly width: Ticks; readonly height: Ticks; readonly short: Ticks }
+/** `short`: what each is shorter than the back of its side, at each end. `longest`: what is longer comes in several, all of one length. */
+interface Cleats { readonly width: Ticks; readonly height: Ticks; readonly short: Ticks; readonly longest?: number }
 
 /** Along the lower edge of each side: from `inside` behind its face to `beyond` it. Heights from the ceiling down. */
 export interface Molding { readonly inside: Ticks; readonly beyond: Ticks; readonly top: Ticks; readonly foot: Ticks }
@@ -137,4 +139,7 @@ export interface Trim {
     readonly top: Ticks; readonly foot: Ticks;
     readonly corners: 'mitered' | 'coped';
     readonly spring?: number;
+    /** Where it is spliced: along its back from the start of an edge, the how manieth of its coffer. */
+    readonly splices?: readonly TrimSplice[];
 }
+interface TrimSplice { readonly coffer: number; readonly edge: number; readonly at: Ticks }

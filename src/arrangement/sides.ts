@@ -6,30 +6,36 @@ import type { Border, Stretch as FlankStretch } from './flank-walks.ts';
 import type { Piece, Term } from './model.ts';
 import { heightsOf } from './offsets.ts';
 import { pieceOf, type Stretch } from './piece.ts';
-import type { BoxBeam, HalfBeam, Wall } from './plan.ts';
+import type { BoxBeam, HalfBeam, Plan, Spot } from './plan.ts';
+import { grouped } from '../plain/groups.ts';
 import { pointOf, type Unit } from './unit.ts';
 
 /** A side of a beam between two ends that break it, and where its four corners lie. */
 export interface SideRun extends FlankStretch { readonly face: Stretch; readonly back: Stretch }
 
-/** The stretches of half beams along walls, with those cut in several in which a side is spliced. */
-export function splicedStretches(stretches: readonly FlankStretch[], walls: readonly Wall[], unit: Unit): readonly FlankStretch[] {
-    if (!walls.some(({ sideSplices }) => sideSplices)) return stretches;
-    const counted = new Map<Flank, number>();
-    return stretches.flatMap((stretch): FlankStretch[] => {
-        const { flank } = stretch, spots = flank.of.kind === 'wall' ? walls[flank.of.index]?.sideSplices : undefined, [whole] = sideRunOf(stretch);
-        if (!spots || !whole) return [stretch];
-        const way = directionOf(flank.base), length = reach(whole.back.from, whole.back.to, way);
-        const lines = spots.map(spot => squareThrough(flank.base, pointOf(spot, unit)));
-        const along = lines.map(line => ({ line, at: reach(whole.back.from, crossing(flank.back, line)!, way) }))
-            .filter(({ at }) => at > 0 && at < length).sort((a, b) => a.at - b.at);
-        const borders = along.map(({ line }): Border => ({ other: flank, outside: false, cut: 'splice', splice: line })), { start, end } = stretch;
-        return [start, ...borders].map((from, i) => {
-            const nth = (counted.get(flank) ?? 0) + 1;
-            counted.set(flank, nth);
-            return { flank, start: from, end: borders[i] ?? end, nth };
-        });
+/** The stretches of all flanks, with those cut in several in which a side is spliced. */
+export function splicedStretches(stretches: readonly FlankStretch[], { walls, lines }: Pick<Plan, 'walls' | 'lines'>, unit: Unit): readonly FlankStretch[] {
+    if (![...walls, ...lines].some(({ sideSplices }) => sideSplices)) return stretches;
+    const spotsOn = ({ of, side }: Flank): readonly Spot[] | undefined =>
+        (of.kind === 'wall' ? walls[of.index]?.sideSplices : lines[of.index - walls.length]?.sideSplices?.[side]);
+    return [...grouped(stretches, ({ flank }) => flank)].flatMap(([flank, own]) => {
+        const spots = spotsOn(flank);
+        if (!spots || spots.length === 0) return own;
+        const divided = own.flatMap(stretch => dividedAt(stretch, spots, unit));
+        // counted along the line, which its left flank is walked against
+        return divided.map((stretch, i) => ({ ...stretch, nth: flank.side === 'right' ? i + 1 : divided.length - i }));
     });
+}
+
+function dividedAt(stretch: FlankStretch, spots: readonly Spot[], unit: Unit): FlankStretch[] {
+    const { flank, start, end, nth } = stretch, [whole] = sideRunOf(stretch);
+    if (!whole) return [stretch];
+    const way = directionOf(flank.base), length = reach(whole.back.from, whole.back.to, way);
+    const lines = spots.map(spot => squareThrough(flank.base, pointOf(spot, unit)));
+    const along = lines.map(line => ({ line, at: reach(whole.back.from, crossing(flank.back, line)!, way) }))
+        .filter(({ at }) => at > 0 && at < length).sort((a, b) => a.at - b.at);
+    const borders = along.map(({ line }): Border => ({ other: flank, outside: false, cut: 'splice', splice: line }));
+    return [start, ...borders].map((from, i) => ({ flank, start: from, end: borders[i] ?? end, nth }));
 }
 
 /** Where a side lies that is cut for a stretch of a flank. */
@@ -73,21 +79,40 @@ export function sideOf(run: SideRun, coffers: readonly number[], unit: Unit): Pi
     }, unit);
 }
 
-/** A cleat on the back of a side: square, shorter at each end, and by a cleat more where the neighbor's stands in its way, at an outside corner. */
-export function cleatOf(run: SideRun, coffers: readonly number[], unit: Unit): Piece | undefined {
+/**
+ * A cleat on the back of a side: square, shorter at each end, and by a cleat more where the neighbor's stands in its way, at an outside corner. Longer than its
+ * boards it is nailed on in pieces of one length, which nobody sees.
+ */
+export function cleatsOf(run: SideRun, coffers: readonly number[], unit: Unit): Piece[] {
     const { flank, start, end, back, nth } = run;
     const beam = beamOf(flank)!, { cleats } = beam;
-    if (!cleats) return undefined;
+    if (!cleats) return [];
     const way = directionOf(flank.base);
     const off = (border: Border): number => (cleats.short + (border.cut === 'outside-miter' ? cleats.width : 0)) * unit.perTick;
     const near: Stretch = { from: ahead(back.from, flank.base, off(start)), to: ahead(back.to, flank.base, 0 - off(end)) };
-    if (reach(near.from, near.to, way) <= 0) return undefined;
+    const length = reach(near.from, near.to, way);
+    if (length <= 0) return [];
     const inner = offset(flank.back, 0 - cleats.width * unit.perTick);
     const { cleatTop, cleatFoot } = heightsOf(beam);
     const across = (point: Point): Point => crossing(inner, squareThrough(inner, point))!;
-    return pieceOf({
-        part: 'cleat', of: flank.of.name, coffers, on: looking(flank), flank: flank.side, nth, way: flank.base, names: ['channel', 'back'], edges: [{ from: across(near.from), to: across(near.to) }, near],
-        cuts: ['square', 'square'], meets: [start.other.of.name, end.other.of.name], width: cleats.width, top: cleatTop, foot: cleatFoot,
+    const shared = {
+        part: 'cleat' as const, of: flank.of.name, coffers, on: looking(flank), flank: flank.side, nth, way: flank.base, names: ['channel', 'back'] as const,
+        width: cleats.width, top: cleatTop, foot: cleatFoot,
+    };
+    const count = cleats.longest && cleats.longest > 0 ? Math.min(MOST_PIECES, Math.ceil(length / unit.perTick / cleats.longest)) : 1;
+    if (count > 1) {
+        const stops = Array.from({ length: count + 1 }, (_, i) => (i === count ? near.to : ahead(near.from, flank.base, length * i / count)));
+        return stops.slice(1).flatMap((to, i) => {
+            const from = stops[i]!, cuts = [i === 0 ? 'square' : 'splice', i === count - 1 ? 'square' : 'splice'] as const;
+            const meets = [i === 0 ? start.other.of.name : flank.of.name, i === count - 1 ? end.other.of.name : flank.of.name] as const;
+            return pieceOf({
+                ...shared, edges: [{ from: across(from), to: across(to) }, { from, to }], cuts, meets,
+                why: [{ what: 'clear', of: flank.of.name, ticks: reach(from, to, way) }],
+            }, unit) ?? [];
+        });
+    }
+    return [pieceOf({
+        ...shared, edges: [{ from: across(near.from), to: across(near.to) }, near], cuts: ['square', 'square'], meets: [start.other.of.name, end.other.of.name],
         why: [
             { what: 'clear', of: flank.of.name, ticks: reach(back.from, back.to, way) },
             ...[start, end].flatMap((border): Term[] => [
@@ -95,11 +120,20 @@ export function cleatOf(run: SideRun, coffers: readonly number[], unit: Unit): P
                 { what: 'cleat', of: border.other.of.name, ticks: border.cut === 'outside-miter' ? 0 - cleats.width * unit.perTick : 0 },
             ]),
         ],
-    }, unit);
+    }, unit) ?? []].flat();
+}
+/** A board of a length that is mistyped must not stop the program. */
+const MOST_PIECES = 60;
+
+/** Counted along their line, flank by flank, where one comes in several; its left flank is walked against it. */
+export function countedAlong(cleats: readonly Piece[]): Piece[] {
+    if (!cleats.some(({ ends }) => ends[1].cut === 'splice')) return [...cleats];
+    return [...grouped(cleats, ({ of, flank }) => `${flank} ${of}`).values()]
+        .flatMap(own => own.map((cleat, i) => ({ ...cleat, nth: cleat.flank === 'left' ? own.length - i : i + 1 })));
 }
 
 /** So far on along a line from a point, to the nearest unit; exact along the axes. */
-function ahead(point: Point, line: Line, units: number): Point {
+export function ahead(point: Point, line: Line, units: number): Point {
     const { x, y } = directionOf(line), length = Math.hypot(x, y);
     return plus(point, { x: Math.round(x * units / length), y: Math.round(y * units / length) });
 }

@@ -1,5 +1,6 @@
 import { crossing, directionOf, offset, squareThrough, type Line } from '../plane/line.ts';
 import { cornerAngles } from '../plane/polygon.ts';
+import { grouped } from '../plain/groups.ts';
 import { reach, type Point } from '../plane/point.ts';
 import type { CofferLoop, WalkedEdge } from './coffer-walks.ts';
 import type { WalkedCoffer } from './coffers.ts';
@@ -8,6 +9,7 @@ import { sawFlat } from './crown.ts';
 import type { Cut, End, Piece } from './model.ts';
 import { pieceOf } from './piece.ts';
 import type { Trim } from './plan.ts';
+import { ahead } from './sides.ts';
 import type { Unit } from './unit.ts';
 
 /**
@@ -15,16 +17,19 @@ import type { Unit } from './unit.ts';
  * coffer's edge and its face the same strip farther in:
  * long points at the back in an inside corner, at the face round an outside one. Coped, in inside corners the piece that lies
  * nearer east-west is square and as long as the edge, and the other is cut to its back first and then coped; where the corner is less than square, that
- * one is cut along what the other stands against, or it would run into it. Common practice, no source.
+ * one is cut along what the other stands against, or it would run into it. What is longer than its boards is scarfed. Common practice, no source.
  */
 export function trimsOf({ number, outer, holes }: WalkedCoffer, trim: Trim, unit: Unit): Piece[][] {
-    let nth = 0;
-    return [outer, ...holes].map(loop => trimRound(loop, trim, [number], unit, () => ++nth));
+    const splices = grouped((trim.splices ?? []).filter(({ coffer }) => coffer === number), ({ edge }) => edge), count: Count = { pieces: 0, edges: 0 };
+    return [outer, ...holes].map(loop => trimRound(loop, { ...trim, splicesOn: edge => splices.get(edge) ?? [] }, [number], unit, count));
 }
 
+/** Pieces, and edges that they lie on, so far. */
+interface Count { pieces: number; edges: number }
+type SplicedTrim = Trim & { splicesOn(edge: number): readonly { readonly at: number }[] };
 interface Corner { readonly back: Point; readonly miter: Point; readonly angle: number }
 
-function trimRound(loop: CofferLoop, trim: Trim, coffers: readonly number[], unit: Unit, count: () => number): Piece[] {
+function trimRound(loop: CofferLoop, trim: SplicedTrim, coffers: readonly number[], unit: Unit, count: Count): Piece[] {
     const n = loop.length, faces = loop.map(edge => offset(edge.line, trim.thickness * unit.perTick));
     const angles = cornerAngles(loop.map(edge => edge.from));
     const corners = loop.map((edge, i): Corner => ({ back: edge.from, miter: crossing(faces.at(i - 1)!, faces[i]!) ?? edge.from, angle: angles[i]! }));
@@ -33,14 +38,28 @@ function trimRound(loop: CofferLoop, trim: Trim, coffers: readonly number[], uni
         const cuts = [cutAt(trim, start, edge, loop.at(i - 1)!), cutAt(trim, end, edge, loop[(i + 1) % n]!)] as const;
         const face = [faceAt(start, cuts[0], edge, loop.at(i - 1)!, faces[i]!), faceAt(end, cuts[1], edge, loop[(i + 1) % n]!, faces[i]!)] as const;
         const way = directionOf(edge.line), meets = [nameOf(loop.at(i - 1)!), nameOf(loop[(i + 1) % n]!)] as const;
-        return pieceOf({
-            part: 'trim', of: trim.name, coffers, on: compassOf({ x: 0 - edge.line.a, y: 0 - edge.line.b }), nth: count(), way: edge.line,
-            names: ['face', 'back'], edges: [{ from: face[0], to: face[1] }, { from: start.back, to: end.back }], cuts, meets,
-            width: trim.thickness, top: trim.top, foot: trim.foot,
-            why: [{ what: 'clear', of: nameOf(edge), ticks: reach(start.back, end.back, way) }],
-            ...trim.spring !== undefined && { saw: [saw(trim.spring, cuts[0], start.angle), saw(trim.spring, cuts[1], end.angle)] as const },
-        }, unit) ?? [];
+        const whole = { face: { from: face[0], to: face[1] }, back: { from: start.back, to: end.back } }, thick = trim.thickness * unit.perTick;
+        const scarfs = trim.splicesOn(++count.edges).map(({ at }) => scarfAt(ahead(start.back, edge.line, at * unit.perTick), edge.line, faces[i]!, thick));
+        const stops = [{ face: whole.face.from, back: whole.back.from }, ...scarfs, { face: whole.face.to, back: whole.back.to }], last = stops.length - 2;
+        const saws = trim.spring === undefined ? undefined : [saw(trim.spring, cuts[0], start.angle), saw(trim.spring, cuts[1], end.angle)] as const;
+        const scarf = trim.spring === undefined ? undefined : sawFlat(trim.spring, 90);
+        return stops.slice(1).flatMap((to, k) => {
+            const from = stops[k]!, own = nameOf(edge);
+            return pieceOf({
+                part: 'trim', of: trim.name, coffers, on: compassOf({ x: 0 - edge.line.a, y: 0 - edge.line.b }), nth: ++count.pieces, way: edge.line,
+                names: ['face', 'back'], edges: [{ from: from.face, to: to.face }, { from: from.back, to: to.back }],
+                cuts: [k === 0 ? cuts[0] : 'splice', k === last ? cuts[1] : 'splice'], meets: [k === 0 ? meets[0] : own, k === last ? meets[1] : own],
+                width: trim.thickness, top: trim.top, foot: trim.foot,
+                why: [{ what: 'clear', of: own, ticks: reach(from.back, to.back, way) }],
+                ...saws && { saw: [k === 0 ? saws[0] : scarf, k === last ? saws[1] : scarf] as const },
+            }, unit) ?? [];
+        });
     });
+}
+
+/** A scarf at 45 degrees: the piece on the left is the longer one at its back, and that on the right laps over it. */
+export function scarfAt(back: Point, line: Line, face: Line, thick: number): { readonly face: Point; readonly back: Point } {
+    return { back, face: crossing(face, squareThrough(line, ahead(back, line, 0 - thick)))! };
 }
 
 function nameOf({ flanks }: WalkedEdge): string {

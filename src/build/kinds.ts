@@ -27,7 +27,7 @@ const ORDER: readonly string[] = [
     'walls-one-by-one', 'half-beams', 'deeper-half-beams', 'closing-wall', 'ell', 'u-shape', 'chimney-breast', 'bay', 'jog', 'outside-corner',
     'one-diagonal', 'two-diagonals', 'split', 'fanned', 'forty-five', 'two-depths', 'dies-by-choice',
     'tee-bar-through', 'tee-stem-through', 'part-way', 'doubled', 'ring',
-    'crossing-by-crossing', 'splices', 'joists', 'served', 'capped', 'lapped', 'unlike-sides', 'unlike-capped', 'half-beams-unlike', 'bench-made', 'wrapped', 'solid', 'molding-under', 'molding-against', 'panels', 'butted', 'crown-coped', 'crown-outside',
+    'crossing-by-crossing', 'splices', 'long-sides', 'joists', 'served', 'capped', 'lapped', 'unlike-sides', 'unlike-capped', 'half-beams-unlike', 'bench-made', 'wrapped', 'solid', 'molding-under', 'molding-against', 'panels', 'butted', 'crown-coped', 'crown-outside',
 ];
 
 /**

@@ -24,7 +24,8 @@ import { withTrimOfRoom } from './section.ts';
 import type { Shape } from './shape.ts';
 import { divide } from './spacing.ts';
 import { oncePerPlace, trimTroubles } from './troubles.ts';
-import { uselessSplices, wallSplicesOf, withSideSplices } from './wall-splices.ts';
+import { withSideSplices, type Spliced } from './side-splices.ts';
+import { uselessSplices, wallSplicesOf } from './wall-splices.ts';
 
 /**
  * Lays out one room: walls, band, lines, crossings, coffers, splices, and what rounding leaves. Never throws. Where the
@@ -144,29 +145,30 @@ function assembled(parts: Parts, { across: over, down: under, lines: standing }:
     troubles.push(...faults, ...room.trim ? [] : trimTroubles(met, grid));
     if (faults.length > 0 || tooManySpacers(met, troubles)) return undefined;
 
-    const lines = splicedLines(met, parts), named = new Map(lines.map(line => [line.name, line]));
-    const ofGrid = (run: Run<StandingLine>): Run => ({ ...run, lines: run.lines.map(line => named.get(line.name)!) });
-    const across = ofGrid(over), down = ofGrid(under);
+    const lines = splicedLines(met, parts);
     const around: Around = Object.fromEntries(shape.walls.map(({ name }, i) => {
         const own = hanging[name]!;
         return [name, own && { ...own, splices: wallSplicesOf(i, lines, parts, troubles) }];
     }));
     const { walls, width, length } = shape, square = shape.square && ![grid.layNorthSouth, grid.layEastWest].some(laying => laying && laying.how !== 'by-wall');
-    const inside = { west: across.start, east: across.end, north: down.start, south: down.end };
-    const edged = (around: Around): Ceiling => {
+    const inside = { west: over.start, east: over.end, north: under.start, south: under.end };
+    const made = ({ around, lines, trimSplices }: Spliced): Ceiling => {
         let coffers: readonly Coffer[] | undefined;
+        const named = new Map(lines.map(line => [line.name, line]));
+        const ofGrid = (run: Run<StandingLine>): Run => ({ ...run, lines: run.lines.map(line => named.get(line.name)!) });
         const ceiling: Ceiling = {
-            room, walls, square, width, length, around, band: walls.map(({ name }) => around[name]).find(each => each?.kind === 'band') ?? null, inside, across, down,
+            room, walls, square, width, length, around, band: walls.map(({ name }) => around[name]).find(each => each?.kind === 'band') ?? null, inside,
+            across: ofGrid(over), down: ofGrid(under), ...trimSplices && { trimSplices },
             beams: beams && withTrimOfRoom(beams, room), lines, crossings: crossingsOf(lines),
             get coffers() { return coffers ??= arrangedOf(ceiling).exact.coffers.map(coffer => cofferOf(coffer)); },
         };
         return ceiling;
     };
-    const ceiling = edged(around), { exact } = arrangedOf(ceiling, meetings);
+    const ceiling = made({ around, lines }), { exact } = arrangedOf(ceiling, meetings);
     if (exact.troubles.length > 0) { troubles.push(...arrangementTroubles(exact, ceiling)); return undefined; }
-    // only what the sides come to tells which are longer than their boards
+    // only what the pieces come to tells which are longer than their boards
     const spliced = withSideSplices(ceiling, exact, step);
-    return spliced === around ? ceiling : edged(spliced);
+    return spliced ? made(spliced) : ceiling;
 }
 
 type MeetingLine = Omit<Line, 'splices'> & Pick<StandingLine, 'reach'>;

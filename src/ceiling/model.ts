@@ -89,10 +89,13 @@ export interface Line {
     readonly leans: readonly [number, number];
     /** Splices of what runs through: positions along the run (centres of joints), each with why it lies there. */
     readonly splices: readonly Splice[];
+    /** Where sides that are longer than their boards are, on either flank. */
+    readonly sideSplices?: { readonly left: readonly Splice[]; readonly right: readonly Splice[] };
     /** `line B { … }` where there is one, else the `beams` of the grid. */
     readonly at: Source;
 }
 export interface Splice { readonly at: Ticks; readonly place: string; readonly said?: Source; readonly tape?: Tape }
+export interface TrimSplice { readonly coffer: number; readonly edge: number; readonly at: Ticks }
 /** Where the tape is hooked on that a splice was said with, along the line, and which way it is pulled. */
 export interface Tape { readonly at: number; readonly way: 1 | -1 }
 
@@ -174,6 +177,8 @@ export interface Ceiling {
     readonly band: Band | null;
     /** The section of the grid's own beams; its trim goes round every coffer. */
     readonly beams?: Section;
+    /** Where trim that is longer than its boards is scarfed: along its back from the start of an edge, the how manieth of its coffer. */
+    readonly trimSplices?: readonly TrimSplice[];
     readonly inside: { readonly west: Ticks; readonly east: Ticks; readonly north: Ticks; readonly south: Ticks };
     /** Division of the north wall (lines 1, 2 …) and of the east wall (A, B …). */
     readonly across: Run;

@@ -2,7 +2,7 @@ import { arrange, meet, type Met } from '../arrangement/arrange.ts';
 import type { Arrangement } from '../arrangement/model.ts';
 import type { Beam, BeamLine, BottomBoard, BoxBeam, Corners, HalfBeam as PlannedHalf, MeetingChoice, Perimeter, Plan, Trim, Wall } from '../arrangement/plan.ts';
 import type { Spot } from '../job/outline.ts';
-import type { Direction } from '../job/model.ts';
+import type { Direction, JobSettings } from '../job/model.ts';
 import { kept, keptByName, MOST_ROOMS } from '../plain/kept.ts';
 import type { Source } from '../provenance/source.ts';
 import type { Ticks } from '../quantity/ticks.ts';
@@ -10,17 +10,18 @@ import { onLine } from './along.ts';
 import { linesOfCrossing } from './coffers.ts';
 import type { Arranged, Band, Ceiling, HalfBeam, Line, Run, Splice, Trouble } from './model.ts';
 import { sectionAt } from './flanks.ts';
+import { longestPiece } from './longest.ts';
 import { clearanceOf, reliefOf } from './relief.ts';
 import { panelOver } from './panel.ts';
 import { isForward, type ShapedWall } from './shape.ts';
 import { moldingOf, playOf } from './section.ts';
 
-export type LaidOut = Pick<Ceiling, 'walls' | 'square' | 'width' | 'length' | 'around' | 'across' | 'down' | 'lines' | 'beams' | 'room'>;
+export type LaidOut = Pick<Ceiling, 'walls' | 'square' | 'width' | 'length' | 'around' | 'across' | 'down' | 'lines' | 'beams' | 'room' | 'trimSplices'>;
 
 /** A line that has a beginning and an end, and of which nobody knows yet what it meets. */
-type RunningLine = Omit<Line, 'passes' | 'through' | 'start' | 'end' | 'faces' | 'leans' | 'splices'>;
+type RunningLine = Omit<Line, 'passes' | 'through' | 'start' | 'end' | 'faces' | 'leans' | 'splices' | 'sideSplices'>;
 /** Before anybody knows what its lines meet. */
-export type Outlined = Pick<LaidOut, 'walls' | 'beams' | 'room'> & {
+export type Outlined = Pick<LaidOut, 'walls' | 'beams' | 'room' | 'trimSplices'> & {
     readonly lines: readonly RunningLine[];
     readonly around: Readonly<Record<string, Omit<Band, 'splices'> | Omit<HalfBeam, 'splices'> | null>>;
 };
@@ -76,17 +77,17 @@ function movedIn({ start, lines, residue: { cutCoffers, rest } }: Run): readonly
     });
 }
 
-function planOf({ walls, around, lines, beams, room }: Outlined | LaidOut, { moved, spare }: Stand): Plan {
+function planOf({ walls, around, lines, beams, room, trimSplices }: Outlined | LaidOut, { moved, spare }: Stand): Plan {
     const trim = beams?.profile.trim, thickness = beams?.trimThickness?.ticks, foot = beams?.trimHeight?.ticks;
     // what is no number makes no corner of a piece
     const trims: Trim[] = trim && Number.isFinite(thickness) && Number.isFinite(foot) ? [{
         name: 'trim', thickness: thickness!, top: 0, foot: foot!, corners: trim.corners.value,
-        ...trim.spring && { spring: trim.spring.value },
+        ...trim.spring && { spring: trim.spring.value }, ...trimSplices && { splices: trimSplices },
     }] : [];
     const through = room.grid!.through!.value, panel = panelOver({ beams, lines, room });
     return {
-        walls: walls.map(wall => wallOf(wall, around[wall.name] ?? null, spare(wall))),
-        lines: lines.map(line => lineOf(line, moved(line), { relief: 'through' in line && line.through ? 0 : reliefOf(line, room.job), clearance: clearanceOf(line, room.job) })),
+        walls: walls.map(wall => wallOf(wall, around[wall.name] ?? null, room.job, spare(wall))),
+        lines: lines.map(line => lineOf(line, moved(line), room.job, { relief: 'through' in line && line.through ? 0 : reliefOf(line, room.job), clearance: clearanceOf(line, room.job) })),
         through, corners: cornersOf(lines, around, walls, through), meetings: choicesOf(room, lines, walls, around), trims, ...panel && { panel },
     };
 }
@@ -108,10 +109,10 @@ function choicesOf({ crossings, lines: specs }: LaidOut['room'], lines: readonly
     return [...choices.values()];
 }
 
-function wallOf({ name, from, to }: ShapedWall, own: Outlined['around'][string], spare: number): Wall {
+function wallOf({ name, from, to }: ShapedWall, own: Outlined['around'][string], job: JobSettings, spare: number): Wall {
     const splices = own && 'splices' in own ? (own as Band | HalfBeam).splices : [], sides = own && 'sideSplices' in own ? (own as HalfBeam).sideSplices : undefined;
     const spots = (all: readonly Splice[]): Spot[] => all.map(({ at }) => alongWall({ from, to }, at));
-    return { name, from, perimeter: perimeterOf(own, spare), splices: spots(splices), ...sides && { sideSplices: spots(sides) } };
+    return { name, from, perimeter: perimeterOf(own, job, spare), splices: spots(splices), ...sides && { sideSplices: spots(sides) } };
 }
 
 /** So far along a wall from its west or north end. */
@@ -126,14 +127,14 @@ function spareAt({ from, to }: ShapedWall, { wallEnds }: Run, spare: number, axi
 }
 
 /** What is left of the run stands between the wall and what runs along it. */
-function perimeterOf(own: Outlined['around'][string], spare: number): Perimeter {
-    if (own?.kind === 'half-beam') return halfBeamOf(own, spare);
+function perimeterOf(own: Outlined['around'][string], job: JobSettings, spare: number): Perimeter {
+    if (own?.kind === 'half-beam') return halfBeamOf(own, job, spare);
     const thickness = (own?.thickness.ticks ?? 0) + spare;
     return thickness === 0 ? { kind: 'bare' } : { kind: 'band', thickness, top: own ? own.lowerEdge.ticks - own.height.ticks : 0, foot: own?.lowerEdge.ticks ?? 0 };
 }
 
-function halfBeamOf({ width, section, perimeter: { scribe } }: Pick<HalfBeam, 'width' | 'section' | 'perimeter'>, spare: number): PlannedHalf {
-    const { depth, left, bottom, blocking, cleats, molding } = beamOf({ section }, { relief: 0, clearance: 0 });
+function halfBeamOf({ width, section, perimeter: { scribe } }: Pick<HalfBeam, 'width' | 'section' | 'perimeter'>, job: JobSettings, spare: number): PlannedHalf {
+    const { depth, left, bottom, blocking, cleats, molding } = beamOf({ section }, job, { relief: 0, clearance: 0 });
     return {
         kind: 'half-beam', inside: width.ticks + spare, depth, side: left, ...scribe && { scribe: scribe.value }, ...bottom && { bottom: { ...bottom, play: 0 } }, ...blocking && { blocking },
         ...molding && { molding }, ...cleats && { cleats, wallCleat: { width: cleats.width, height: cleats.height } },
@@ -141,19 +142,20 @@ function halfBeamOf({ width, section, perimeter: { scribe } }: Pick<HalfBeam, 'w
 }
 
 /** `moved`: square to it, to the east or south. */
-function lineOf(line: RunningLine, moved: number, { relief, clearance }: Off): BeamLine {
+function lineOf(line: RunningLine, moved: number, job: JobSettings, { relief, clearance }: Off): BeamLine {
     const { name, runs, from, to, spot: { x, y }, heading, section } = line;
-    const spot = runs === 'north-south' ? { x: x + moved, y } : { x, y: y + moved };
+    const spot = runs === 'north-south' ? { x: x + moved, y } : { x, y: y + moved }, sides = 'sideSplices' in line ? (line as Pick<Line, 'sideSplices'>).sideSplices : undefined;
+    const spots = (splices: readonly Splice[]): Spot[] => splices.map(({ at }) => onLine({ spot, heading }, at));
     return {
-        name, family: runs, from, to, spot, heading, beam: section.profile.solid ? solidOf(section) : beamOf(line, { relief, clearance }),
-        splices: ('splices' in line ? (line as Pick<Line, 'splices'>).splices : []).map(({ at }) => onLine({ spot, heading }, at)),
+        name, family: runs, from, to, spot, heading, beam: section.profile.solid ? solidOf(section) : beamOf(line, job, { relief, clearance }),
+        splices: spots('splices' in line ? (line as Pick<Line, 'splices'>).splices : []), ...sides && { sideSplices: { left: spots(sides.left), right: spots(sides.right) } },
     };
 }
 
 /** What blocking is shorter where it goes in between others, in all, and how far it stays off a deeper beam. That of a half beam does neither. */
 interface Off { readonly relief: Ticks; readonly clearance: Ticks }
 
-function beamOf(line: Pick<Line, 'section' | 'otherSide'>, { relief, clearance }: Off): BoxBeam {
+function beamOf(line: Pick<Line, 'section' | 'otherSide'>, job: JobSettings, { relief, clearance }: Off): BoxBeam {
     const { section } = line, { innerWidth, depth, blockingThickness, blockingWidth, cleatThickness, cleatHeight, profile } = section;
     const molding = moldingOf(section), [left, right] = FLANKS.map(flank => sideOf(sectionAt(line, flank))) as [BoxBeam['left'], BoxBeam['right']];
     return {
@@ -163,7 +165,7 @@ function beamOf(line: Pick<Line, 'section' | 'otherSide'>, { relief, clearance }
             && { blocking: { thickness: blockingThickness.ticks, narrower: innerWidth.ticks - blockingWidth.ticks, short: relief / 2, clearance } },
         ...profile.wraps && { wraps: true },
         ...profile.cleats && cleatThickness && cleatHeight
-            && { cleats: { width: cleatThickness.ticks, height: cleatHeight.ticks, short: profile.cleats.shortEachEnd.value } },
+            && { cleats: { width: cleatThickness.ticks, height: cleatHeight.ticks, short: profile.cleats.shortEachEnd.value, longest: longestPiece(profile.cleats.stock?.value, job) } },
     };
 }
 

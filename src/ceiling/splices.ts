@@ -41,6 +41,39 @@ export function spliceOnCrossings(run: LongRun): readonly Splice[] | undefined {
     return chosen.stops.map(stop => spots[stop - 1]!);
 }
 
+/** Near enough for nobody to see two joints as one. Common practice, no source. */
+const WELL_APART: Ticks = 24 * TICKS_PER_INCH;
+/** Places that are tried along a run: as near to each other as matters. */
+const TRIED = 60, LEAST_STEP: Ticks = 6 * TICKS_PER_INCH;
+
+interface FreeRun extends Omit<LongRun, 'crossings'> {
+    /** Whether a joint may be there. */
+    isClear(at: Ticks): boolean;
+    place(at: Ticks): string;
+}
+
+/**
+ * Splices anywhere, of what is nailed to something all along: as few as the boards allow; of these the ones that are 24" away from the neighbors', or as far as
+ * can be, and of these the ones that leave the longest piece shortest. Empty where the run needs none; undefined where nothing will do. Common practice, no source.
+ */
+export function spliceAnywhere({ from, to, most, neighbor, step, isClear, place }: FreeRun): readonly Splice[] | undefined {
+    if (to - from <= most) return [];
+    if (!(most > 0)) return undefined;
+    const every = Math.max(LEAST_STEP, (to - from) / TRIED), equal = Math.ceil((to - from) / most);
+    const tried = [...sequence(Math.floor((to - from) / every), i => i * every), ...sequence(Math.min(equal, TRIED), i => (to - from) * i / equal)];
+    const spots = [...new Set(tried.map(at => from + roundTo(at, step)))].filter(at => at > from && at < to && isClear(at)).sort((a, b) => a - b);
+    const positions = [from, ...spots, to], count = fewest(positions, most);
+    if (count === undefined) return undefined;
+    const apart = (at: Ticks): Ticks => (at === to ? STAGGERED : neighbor.reduce((least, other) => Math.min(least, Math.abs(other.at - at)), STAGGERED));
+    const enough = Math.min(WELL_APART, bestChain(positions, count, (_, b) => apart(b), most)!.score);
+    const chosen = bestChain(positions, count, (a, b) => (apart(b) < enough ? -Infinity : a - b), most)!;
+    return chosen.stops.map(stop => ({ at: spots[stop - 1]!, place: place(spots[stop - 1]!) }));
+}
+
+function sequence(count: number, at: (i: number) => number): number[] {
+    return Array.from({ length: count }, (_, i) => at(i + 1));
+}
+
 /** How many pieces at least: always on to the farthest splice that a board reaches. */
 function fewest(positions: readonly Ticks[], most: Ticks): number | undefined {
     let pieces = 0, at = 0;

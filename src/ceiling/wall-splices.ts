@@ -1,4 +1,3 @@
-import type { Arrangement } from '../arrangement/model.ts';
 import type { Room, SaidSplice } from '../job/model.ts';
 import { printLength } from '../quantity/print-length.ts';
 import type { Ticks } from '../quantity/ticks.ts';
@@ -6,7 +5,7 @@ import { onLine, placeAlong } from './along.ts';
 import type { Edging } from './band.ts';
 import { asPlaced } from './chords.ts';
 import { longestPiece } from './longest.ts';
-import type { Around, Ceiling, HalfBeam, Line, Splice, Tape, Trouble } from './model.ts';
+import type { Line, Splice, Tape, Trouble } from './model.ts';
 import { endsOfWall, isForward, isLevel, type Shape, type ShapedWall } from './shape.ts';
 import { spliceOnCrossings } from './splices.ts';
 
@@ -34,14 +33,14 @@ export function uselessSplices({ wallSplices = {} }: Room, edging: Walls['edging
 }
 
 /** The lines that end at a wall, in order along it. */
-function crossingsOn(wall: ShapedWall, lines: readonly Line[]): (Splice & { readonly line: Line })[] {
+export function crossingsOn(wall: ShapedWall, lines: readonly Line[]): (Splice & { readonly line: Line })[] {
     return lines.flatMap(line => {
         const end = line.from === wall.name ? line.start : line.to === wall.name ? line.end : undefined;
         return end === undefined ? [] : [{ at: Math.floor(placeOn(wall, line, end)), place: `on line ${line.name}`, line }];
     }).sort((a, b) => a.at - b.at);
 }
 
-function spotOf({ at, place }: Splice): Splice {
+export function spotOf({ at, place }: Splice): Splice {
     return { at, place };
 }
 
@@ -66,7 +65,7 @@ function saidSplices(said: readonly SaidSplice[], { wall, from, to, crossings, r
     return splices.sort((a, b) => a.at - b.at).filter(({ at }, i, all) => at !== all[i - 1]?.at);
 }
 
-function placeOf(at: Ticks, crossings: Said['crossings']): string {
+export function placeOf(at: Ticks, crossings: Said['crossings']): string {
     const over = crossings.find(({ at: center, line }) => Math.abs(center - at) * 2 < line.high - line.low);
     if (over) return over.place;
     const before = crossings.findLast(one => one.at < at)?.line.name, after = crossings.find(one => one.at > at)?.line.name;
@@ -80,7 +79,7 @@ function placeOn(wall: ShapedWall, line: Line, end: Ticks): number {
     return placeOnWall(wall, onLine(line, end));
 }
 
-function placeOnWall({ from, to }: ShapedWall, spot: Parameters<typeof placeAlong>[1]): number {
+export function placeOnWall({ from, to }: ShapedWall, spot: Parameters<typeof placeAlong>[1]): number {
     const wall = asPlaced(isForward({ from, to }) ? { from, to } : { from: to, to: from });
     return placeAlong(wall, spot) - placeAlong(wall, wall.spot);
 }
@@ -94,29 +93,4 @@ function standsOff(own: Edging, other: Edging | null, wall: ShapedWall, outside:
     if (outside) return own.kind === other?.kind && (own.kind === 'band' || level) ? -other.reach.ticks : 0;
     if (own.kind === other?.kind) return level ? 0 : other.kind === 'band' ? other.reach.ticks : other.width.ticks;
     return own.kind === 'half-beam' && other?.kind === 'band' ? other.reach.ticks : 0;
-}
-
-/**
- * What runs along the walls, with the splices of half beams' sides that are longer than their boards, their cleats' or their moldings': where the wall says
- * so, if that is enough; else behind lines that die into the side, away from the splices of its bottom. The same where no side is too long, and where
- * nothing helps: then the rule longer-than-the-board tells of it.
- */
-export function withSideSplices(ceiling: Ceiling, { pieces }: Arrangement, step: Ticks): Around {
-    const found = ceiling.walls.flatMap((wall): [string, HalfBeam][] => {
-        const own = ceiling.around[wall.name];
-        if (own?.kind !== 'half-beam') return [];
-        const { sides, cleats, under } = own.section.profile;
-        const most = Math.min(...[sides?.stock, cleats?.stock, under?.stock].map(stock => (stock ? longestPiece(stock.value, ceiling.room.job) : Infinity)));
-        const long = pieces.filter(({ part, of, overall }) => part === 'side' && of === wall.name && overall > most);
-        const dies = ({ name, section }: Line): boolean => section.depth.ticks < own.section.depth.ticks || ceiling.room.lines.find(spec => spec.name === name)?.meets?.value === 'dies-into';
-        const dying = crossingsOn(wall, ceiling.lines).filter(({ line }) => dies(line));
-        const splices = long.flatMap(({ corners }) => {
-            const places = corners.map(corner => placeOnWall(wall, corner)), [from, to] = [Math.min(...places), Math.max(...places)];
-            const said = own.splices.filter(splice => splice.said && splice.at > from && splice.at < to), stops = [from, ...said.map(({ at }) => at), to];
-            if (said.length > 0 && stops.every((stop, i) => i === 0 || stop - stops[i - 1]! <= most)) return said;
-            return spliceOnCrossings({ from, to, most, crossings: dying.map(spotOf), neighbor: own.splices, step }) ?? [];
-        });
-        return splices.length > 0 ? [[wall.name, { ...own, sideSplices: splices.map(splice => ({ ...splice, at: Math.round(splice.at) })) }]] : [];
-    });
-    return found.length === 0 ? ceiling.around : { ...ceiling.around, ...Object.fromEntries(found) };
 }

@@ -9,6 +9,7 @@ import { marksOf, onceCoped, pairsOf, placeAlong, type Lie, type Pair, type Pair
 import { grouped } from '../plain/groups.ts';
 import { blankOf, shapeOf } from '../takeoff/panels.ts';
 import { isPooled, shorterBy } from '../takeoff/pooled.ts';
+import { sideBehind } from '../takeoff/sides-and-cleats.ts';
 import type { Piece, TakeOff } from '../takeoff/model.ts';
 import { formAt, type Board } from './boards.ts';
 import type { Place, Spot } from './place.ts';
@@ -71,11 +72,11 @@ function spotOf(pair: Pair, board: Board, mark: ReturnType<typeof marksOf> | und
 }
 
 /** What is taken off the corners of a cleat, where its side ends along something that leans away from the face: as far as that leans over the cleat. */
-function nipped({ exact: { strip } }: Pair, pairs: Pairs, across: Ticks, { lines, around }: Ceiling): readonly [Ticks, Ticks] {
-    const side = pairs.of('side', strip.of).find(({ exact }) => exact.strip.nth === strip.nth && exact.strip.on === strip.on), own = around[strip.of];
+function nipped({ exact }: Pair, pairs: Pairs, across: Ticks, { lines, around }: Ceiling): readonly [Ticks, Ticks] {
+    const { strip, cuts } = exact, side = sideBehind(exact, pairs.of('side', strip.of)), own = around[strip.of];
     const line = lines.find(({ name }) => name === strip.of), section = line ? sectionAt(line, strip.flank!) : (own?.kind === 'half-beam' ? own.section : undefined);
     const short = section?.profile.cleats?.shortEachEnd.value ?? 0, thick = section?.sideThickness.ticks ?? across;
-    const [first, last] = (side ? offOf(side.exact) : [0, 0]).map(off => Math.ceil(-off * across / thick));
+    const [first, last] = (side ? offOf(side.exact) : [0, 0]).map((off, i) => (cuts[i] === 'splice' ? 0 : Math.ceil(-off * across / thick)));
     return [first! > short ? first! : 0, last! > short ? last! : 0];
 }
 

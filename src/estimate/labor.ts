@@ -28,6 +28,7 @@ const JOINTS: readonly { readonly kinds: readonly Joint['kind'][]; readonly rate
     { kinds: ['butt'], rate: 'butt', phase: 'bottoms', what: 'butt joints of bottoms' },
     { kinds: ['splice'], rate: 'splice', phase: 'bottoms', what: 'splices of bottoms' },
     { kinds: ['band-splice'], rate: 'splice', phase: 'band', what: 'splices of the band' },
+    { kinds: ['trim-splice'], rate: 'splice', phase: 'trim', what: 'splices of the trim' },
 ];
 
 /**

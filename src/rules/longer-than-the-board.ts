@@ -30,8 +30,8 @@ A piece in one length needs a board that is longer by the end trim: one that the
 (\`longest-board\`), or one on hand, each for one piece. And it has to get into the room, up the stair: \`longest-piece\`.
 
 A bottom of 9' 5" from boards of at most 8', less 1" of end trim, is 1' 6" too long. Where the grid says \`splices
-on-crossings\` what runs through is spliced on a crossing; otherwise write a splice, buy longer boards, or let the other direction run
-through.`,
+on-crossings\` what runs through is spliced on a crossing, and sides and trim anywhere: sides behind what dies into them, or out in the coffer,
+away from other joints. Otherwise write a splice, buy longer boards, or let the other direction run through.`,
     wrong,
     right: changed(wrong, 'where-said', 'on-crossings'),
     basis: 'Lengths as the stock says them.',
@@ -111,7 +111,9 @@ function foundOf({ piece, longest }: TooLong, ceiling: Ceiling): Found {
     const toBeHad = isCarried ? `no more than ${size(longest)} gets into the room` : longest > 0 ? `${size(longest)} is the longest you can get` : 'the end trim leaves nothing of any board';
     const isOnWall = part === 'cleat' && piece.line === null && piece.bay === null;
     const wall = piece.line === null && part !== 'trim' ? piece.on : null;
-    const mend = undecided ? undecided.value === 'never' ? 'Let it be spliced, or buy longer boards.' : 'Splice it on a crossing, or give the place.'
+    const isAlong = part === 'side' || part === 'molding' || part === 'trim';
+    const mend = undecided && isAlong ? 'Let it be spliced, as it is with `splices on-crossings`, or buy longer boards.'
+        : undecided ? undecided.value === 'never' ? 'Let it be spliced, or buy longer boards.' : 'Splice it on a crossing, or give the place.'
         // a cleat on the wall is spliced where the bottom is, whose stock is longer
         : wall !== null && !isOnWall ? `Say where it is spliced, in the block of its wall: \`wall ${wall} … { splice ${size(roundTo(Math.min(overall / 2, longest), TICKS_PER_INCH))} }\`.`
         : isCarried ? 'Divide the room into smaller coffers, or find a way in for it.'
@@ -126,12 +128,12 @@ function foundOf({ piece, longest }: TooLong, ceiling: Ceiling): Found {
 
 /** The words that a piece hangs on: a splice that its line is said to have, else its stock. And how it is to be spliced, if it comes in pieces at all. */
 function saidOf({ part, line: name, on, source }: Piece, { room, lines, around, beams }: Ceiling): { at: Source; splices?: Given<string> } {
-    if (part === 'trim') return { at: blockOf(beams?.profile, part)?.stock?.at ?? source };
+    if (part === 'trim') return { at: blockOf(beams?.profile, part)?.stock?.at ?? source, splices: room.grid?.splices };
     const line = lines.find(one => one.name === name), wall = line ? null : around[on ?? ''];
     if (line) {
         const at = line.splices[0]?.said ?? blockOf(sectionLooking(line, on).profile, part)?.stock?.at ?? line.at;
-        // only what runs through at the crossings comes in pieces that are spliced there; all else reaches from one beam to the next
-        const isSpliced = (part === 'bottom' || part === 'blocking' || part === 'timber') && line.through;
+        // what runs through at the crossings comes in pieces that are spliced there, and sides in some; all else reaches from one beam to the next
+        const isSpliced = part === 'side' || part === 'molding' || (part === 'bottom' || part === 'blocking' || part === 'timber') && line.through;
         return { at, splices: isSpliced ? room.lines.find(spec => spec.name === name)?.splicing ?? room.grid?.splices : undefined };
     }
     if (wall?.kind === 'half-beam') return { at: blockOf(wall.section.profile, part)?.stock?.at ?? source };

@@ -4,6 +4,7 @@ import type { Compass, Piece } from './model.ts';
 import { pieceOf } from './piece.ts';
 import { cofferTerm, spliced } from './runs.ts';
 import { endsOf, type Setting } from './setting.ts';
+import { inPieces } from './sides-and-cleats.ts';
 
 /** The band, wall by wall: who runs full and who stands between is decided in the corners, see the arrangement. */
 export function bandOf(setting: Setting): Piece[] {
@@ -31,14 +32,15 @@ export function trimOf(setting: Setting): Piece[] {
     const width = isCrown ? widthOf(trim, 'trim')?.ticks : down, thickness = isCrown ? thicknessOf(trim, 'trim')?.ticks : out;
     if (!width || !thickness) return [];
     const order = (side: Compass | null): number => (side === null ? -1 : ORDER.indexOf(side));
-    const pairs = [...setting.pairs.of('trim', 'trim')].sort(({ exact: { strip: a } }, { exact: { strip: b } }) => a.coffers[0]! - b.coffers[0]! || order(a.on) - order(b.on));
+    const pairs = [...setting.pairs.of('trim', 'trim')].sort(({ exact: { strip: a } }, { exact: { strip: b } }) => a.coffers[0]! - b.coffers[0]! || order(a.on) - order(b.on) || a.nth - b.nth);
     return pairs.flatMap(pair => {
         const { exact, cut } = pair, { strip, back, face, ends } = exact, coffer = strip.coffers[0]!, side = strip.on!;
         if (face <= 0) return [];
         return pieceOf({
             part: 'trim', coffer, on: side, nth: pair.named.nth, stock: trim.stock, ...edgesOf(pair),
-            ends, width, thickness, ...isCrown && { stands: { out, down } }, fence: trim.ripWith?.value, where: `coffer ${coffer}, ${side} side`, source: trim.at,
-            why: [cofferTerm(setting, side.startsWith('north') || side.startsWith('south') ? 'east-west' : 'north-south', Math.round(back), Math.round(cut.back))],
+            ends, width, thickness, ...isCrown && { stands: { out, down } }, fence: trim.ripWith?.value, where: `coffer ${coffer}, ${side} side${typeof pair.named.nth === 'string' ? `, piece ${pair.named.nth}` : ''}`, source: trim.at,
+            why: [exact.cuts.includes('splice') ? inPieces(exact.cuts, Math.round(back), Math.round(cut.back))
+                : cofferTerm(setting, side.startsWith('north') || side.startsWith('south') ? 'east-west' : 'north-south', Math.round(back), Math.round(cut.back))],
             corners: onceCoped(exact), meets: exact.meets, heights: [0, down],
         }, setting);
     });

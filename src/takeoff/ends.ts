@@ -71,13 +71,13 @@ function hasUpperGroove({ work }: Pick<Piece, 'work'>): boolean {
     return work.some(each => each.kind === 'rabbet' && each.edge === 'upper');
 }
 
-/** As lists tell it: `square`, `miter 45`, `angled 0.1, longer at the face`, `miter 45, then coped`. */
+/** As lists tell it: `square`, `miter 45`, `scarf 45`, `angled 0.1, longer at the face`, `miter 45, then coped`. */
 export function endWords(end: EndCut): string {
     const off = degreesOf(end);
     if (!isTurned(end)) return end.cut === 'coped' ? 'coped' : 'square';
     const flat = end.flat ? ` (flat: miter ${roundedDegrees(end.flat.miter)}, bevel ${roundedDegrees(end.flat.bevel)})` : '';
     const how = `${off < 0 ? ', longer at the face' : ''}${end.cut === 'coped' ? ', then coped' : ''}`;
-    return `${end.cut === 'angled' ? 'angled' : 'miter'} ${roundedDegrees(off)}${flat}${how}`;
+    return `${end.cut !== 'angled' ? 'miter' : end.how === 'splice' ? 'scarf' : 'angled'} ${roundedDegrees(off)}${flat}${how}`;
 }
 
 /**

@@ -6,7 +6,7 @@ import type { Part, Piece } from './model.ts';
 import { pieceOf } from './piece.ts';
 import { spliced, type Stretch } from './runs.ts';
 import { endsOf, type Setting } from './setting.ts';
-import { cleatsIn, nipsOf, nipWork, rabbetWork, whyOfCleat, whyOfSide } from './sides-and-cleats.ts';
+import { cleatsIn, nipsOf, nipWork, rabbetWork, sideBehind, whyOfCleat, whyOfSide } from './sides-and-cleats.ts';
 
 /**
  * The pieces of one part of every half beam along a wall. Its sides and their cleats are as those of a line; what lies in it runs along the
@@ -65,12 +65,13 @@ function sidesOf(wall: string, { section }: HalfBeam, setting: Setting): Piece[]
 
 function cleatsOf(wall: string, { section }: HalfBeam, setting: Setting): Piece[] {
     const sides = setting.pairs.of('side', wall);
-    return setting.pairs.of('cleat', wall).flatMap(({ exact, cut, named: { bay = null } }) => {
-        const side = sides.find(({ exact: { strip } }) => strip.nth === exact.strip.nth)!, { cleats, ...sizes } = cleatsIn(section);
+    return setting.pairs.of('cleat', wall).flatMap(pair => {
+        const { exact, cut, named: { bay = null } } = pair, side = sideBehind(exact, sides)!, { cleats, ...sizes } = cleatsIn(section);
         return pieceOf({
-            work: nipWork(nipsOf(side.exact.ends, sizes.thickness, cleats.shortEachEnd.value), setting.runsOf(wall)), part: 'cleat', wall, bay, coffer: exact.strip.coffers[0], stock: cleats.stock, back: exact.back, cutBack: cut.back,
+            work: nipWork(nipsOf(side.exact.ends, exact.cuts, sizes.thickness, cleats.shortEachEnd.value), setting.runsOf(wall)), part: 'cleat', wall, bay,
+            coffer: exact.strip.coffers[0], stock: cleats.stock, back: exact.back, cutBack: cut.back,
             ...sizes, where: whereOf(wall, bay), source: cleats.at, corners: exact.corners, meets: exact.meets,
-            why: whyOfCleat(side, exact, cleats, setting.runsOf(wall), setting),
+            why: whyOfCleat(side, pair, cleats, setting.runsOf(wall), setting),
         }, setting);
     });
 }

@@ -9,9 +9,11 @@ import type { Part, Piece } from './model.ts';
  *     bottom-C-2-through              the same on a line that is called C-2, and not bay 2 of line C
  *     bottom-B-3, blocking-B-3        cut between, in bay 3 of line B
  *     side-B-3-north, cleat-B-3-north north side of line B, bay 3
+ *     side-B-3-north-a                of a side that is spliced in bay 3 the piece to the west or north
  *     spacer-B-3-2                    second spacer of that bay
  *     band-north, band-north-a        band on the north wall, and its first piece where it is spliced
  *     trim-5-north                    north side of coffer 5
+ *     trim-5-north-a, trim-5-north-b  its pieces where it is scarfed, from the left of somebody who looks at it
  *     side-north-2, bottom-north      of the half beam along the north wall: its second side from the west, its bottom
  *     timber-2, timber-B-3            a solid beam, through and cut between
  *     molding-B-3-north               molding under that side; molding-north-2 under that of a half beam

@@ -1,4 +1,5 @@
 import type { Joint as Met, Piece as Strip } from '../arrangement/model.ts';
+import type { Splice } from '../ceiling/model.ts';
 import { arrangedOf } from '../ceiling/plan.ts';
 import type { Biscuits, Side } from '../job/model.ts';
 import { compareEach } from '../plain/order.ts';
@@ -22,7 +23,7 @@ export function jointsOf(pieces: readonly Piece[], setting: Setting): Joint[] {
 }
 
 interface Told extends Joint { readonly order: readonly number[] }
-const KINDS: readonly Joint['kind'][] = ['butt', 'splice', 'corner', 'side-splice', 'band-corner', 'band-splice', 'trim-corner'];
+const KINDS: readonly Joint['kind'][] = ['butt', 'splice', 'corner', 'side-splice', 'band-corner', 'band-splice', 'trim-corner', 'trim-splice'];
 const CORNERS: readonly string[] = ['north-west', 'north-east', 'south-west', 'south-east'];
 
 function tell(kind: Met['kind'], strips: readonly [Strip, Strip], setting: Setting): Told | undefined {
@@ -36,14 +37,14 @@ function tell(kind: Met['kind'], strips: readonly [Strip, Strip], setting: Setti
             return joint('butt', `${at}${end === undefined ? '' : `, ${end}`}`, [...order, end === undefined ? 0 : SIDES_BY_END.indexOf(end)], strips, setting.beam(butting.of)?.section.profile.bottom?.biscuits?.value);
         }
         case 'splice': {
-            const [{ part, of }] = strips, line = setting.placeOf(of);
+            const [{ part, of, coffers: [coffer], on }] = strips;
+            if (part === 'trim') return joint('trim-splice', `coffer ${coffer}, ${on}`, [coffer!, strips[0].nth], strips);
             if (part !== 'bottom' && part !== 'band' && part !== 'side') return undefined;
-            const inRun = setting.pairs.of(part, of).map(({ exact }) => exact.strip);
-            const both = [...strips].sort((a, b) => inRun.indexOf(a) - inRun.indexOf(b)) as [Strip, Strip];
-            const nth = inRun.indexOf(both[0]), own = setting.ceiling.around[of];
-            const splices = line < 0 ? part === 'side' && own?.kind === 'half-beam' ? own.sideSplices ?? [] : own!.splices : setting.ceiling.lines[line]!.splices;
-            const { to } = setting.pairs.of(part, of)[nth]!.exact, nearest = [...splices].sort((a, b) => Math.abs(a.at - to) - Math.abs(b.at - to))[0];
-            return joint(part === 'band' ? 'band-splice' : part === 'side' ? 'side-splice' : 'splice', `${line < 0 ? `${of} wall` : `line ${of}`}, ${nearest?.place}`, [line < 0 ? 1000 + wallIndex(of, setting) : line, nth], both,
+            const line = setting.placeOf(of), all = setting.pairs.of(part, of), inRun = all.map(({ exact }) => exact.strip);
+            const both = [...strips].sort((a, b) => inRun.indexOf(a) - inRun.indexOf(b)) as [Strip, Strip], nth = inRun.indexOf(both[0]);
+            const { to } = all[nth]!.exact, nearest = [...splicesOf(both[0], setting)].sort((a, b) => Math.abs(a.at - to) - Math.abs(b.at - to))[0];
+            const at = `${line < 0 ? `${of} wall` : `line ${of}`}, ${part === 'side' && line >= 0 ? `${on} side, ` : ''}${nearest?.place}`;
+            return joint(part === 'band' ? 'band-splice' : part === 'side' ? 'side-splice' : 'splice', at, [line < 0 ? 1000 + wallIndex(of, setting) : line, nth], both,
                 part === 'bottom' ? setting.beam(of)?.section.profile.bottom?.biscuits?.value : undefined);
         }
         case 'corner': {
@@ -60,6 +61,12 @@ function tell(kind: Met['kind'], strips: readonly [Strip, Strip], setting: Setti
             return joint('trim-corner', `coffer ${both[0].coffers[0]}, ${corner}`, [both[0].coffers[0]!, CORNERS.indexOf(corner)], both);
         }
     }
+}
+/** The splices of the run that a piece is of. */
+function splicesOf({ part, of, flank }: Strip, { ceiling: { lines, around } }: Setting): readonly Splice[] {
+    const line = lines.find(({ name }) => name === of), own = around[of];
+    if (part !== 'side') return line?.splices ?? own?.splices ?? [];
+    return line && flank ? line.sideSplices?.[flank] ?? [] : own?.kind === 'half-beam' ? own.sideSplices ?? [] : [];
 }
 const SIDES_BY_END: readonly Side[] = ['west', 'east', 'north', 'south'];
 

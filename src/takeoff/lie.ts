@@ -157,10 +157,13 @@ export class Pairs {
         });
         const trims = new Map<string, number>();
         // a coffer may have several edges that look the same way
-        const nameOfTrim = ({ coffers, on }: Strip): Place => {
-            const key = `${coffers[0]} ${on}`, nth = (trims.get(key) ?? 0) + 1;
+        let spliced = 0;
+        const nameOfTrim = ({ coffers, on, ends: [start, end] }: Strip): Place => {
+            const key = `${coffers[0]} ${on}`, goesOn = start.cut === 'splice', nth = (trims.get(key) ?? 0) + (goesOn ? 0 : 1);
             trims.set(key, nth);
-            return { coffer: coffers[0]!, on, ...nth > 1 && { nth } };
+            spliced = goesOn ? spliced + 1 : 0;
+            const letter = goesOn || end.cut === 'splice' ? spliceLetter(spliced, 2) : null;
+            return { coffer: coffers[0]!, on, ...nth > 1 ? { nth: letter ? `${nth}-${letter}` : nth } : letter !== null && { nth: letter } };
         };
         const panels = grouped(both.filter(({ exact: { strip } }) => strip.part === 'panel'), ({ exact: { strip } }) => strip.coffers[0]);
         const nameOfPanel = ({ coffers: [coffer], nth }: Strip): Place => ({ coffer: coffer!, nth: spliceLetter(nth - 1, panels.get(coffer)!.length) });
@@ -168,14 +171,16 @@ export class Pairs {
             const { part, of } = lies[0]!.exact.strip, wall = walls.has(of) ? of : undefined;
             const line = ofName.get(of), lying = part === 'bottom' || part === 'blocking' || part === 'beam';
             const runs = wall ? !isAlongSide(part) : lying && line?.through === true && isInOne(lies);
-            if (wall || lying) lies.sort((a, b) => a.exact.from - b.exact.from);
+            const aside = !wall && isAlongSide(part);
+            if (wall || lying || aside) lies.sort((a, b) => a.exact.from - b.exact.from);
             const toWalls = wall !== undefined || line !== undefined && walls.has(line.from) && walls.has(line.to);
             // what lies is lettered where it is spliced: of what runs through all of it, of what is cut in bays the pieces that begin in one
             const bays = lies.map(({ exact }) => (runs || !line ? null : bayAt(line, exact.from)));
-            const inBay = grouped(bays, bay => bay), before = new Map<number | null, number>();
+            // of what stands beside the line the left flank and the right one are counted apart
+            const placed = lies.map(({ exact: { strip } }, i) => `${bays[i]} ${aside ? strip.flank : ''}`), inBay = grouped(placed, place => place), before = new Map<string, number>();
             this.byPlace.set(key, lies.map(({ exact, cut }, i) => {
-                const bay = bays[i]!, nth = before.get(bay) ?? 0, letter = runs || lying ? spliceLetter(nth, inBay.get(bay)!.length) : null;
-                before.set(bay, nth + 1);
+                const bay = bays[i]!, nth = before.get(placed[i]!) ?? 0, letter = runs || lying || aside ? spliceLetter(nth, inBay.get(placed[i]!)!.length) : null;
+                before.set(placed[i]!, nth + 1);
                 const place = wall ? nameAtWall(part, wall, i, letter) : part === 'trim' ? nameOfTrim(exact.strip) : part === 'panel' ? nameOfPanel(exact.strip) : nameOf(exact.strip, bay, letter);
                 this.names.set(exact.strip, place);
                 return { exact, cut, through: runs && toWalls, named: place };
@@ -215,7 +220,7 @@ function isInOne(lies: readonly Pick<Pair, 'exact'>[]): boolean {
 /** `bay`: the one it begins in; null of what is cut nowhere. `letter`: where it is spliced which piece it is. */
 function nameOf({ part, of, on }: Strip, bay: number | null, letter: string | null): Place {
     switch (part) {
-        case 'side': case 'cleat': case 'molding': return { line: of, bay, on };
+        case 'side': case 'cleat': case 'molding': return { line: of, bay, on, ...letter !== null && { nth: letter } };
         default: return { line: of, bay, nth: letter };
     }
 }

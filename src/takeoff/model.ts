@@ -79,7 +79,7 @@ export interface Box { readonly west: Ticks; readonly east: Ticks; readonly nort
 
 /** Where two pieces meet end to edge or end to end. */
 export interface Joint {
-    readonly kind: 'butt' | 'corner' | 'splice' | 'band-corner' | 'trim-corner' | 'band-splice' | 'side-splice';
+    readonly kind: 'butt' | 'corner' | 'splice' | 'band-corner' | 'trim-corner' | 'band-splice' | 'side-splice' | 'trim-splice';
     readonly at: string;
     readonly pieces: readonly [string, string];
     readonly biscuits: { readonly count: number; readonly size: string } | null;

@@ -15,7 +15,7 @@ import type { Work } from './work.ts';
 /** Sides or cleats of a line, from its west or north end, those on its north or west first. */
 function inOrder(part: 'side' | 'cleat', line: Line, { pairs }: Setting): Pair[] {
     const [low] = sidesOf(line.runs);
-    return [...pairs.of(part, line.name)].sort((a, b) => placeAlongLine(a, low) - placeAlongLine(b, low));
+    return [...pairs.of(part, line.name)].sort((a, b) => placeAlongLine(a, low) - placeAlongLine(b, low) || a.exact.from - b.exact.from);
 }
 
 function placeAlongLine({ exact: { strip }, named: { bay } }: Pair, low: string): number {
@@ -33,7 +33,7 @@ export function whyOfSide({ exact: { back, cuts, meets, at, strip: { coffers } }
         past.push(sideTerm({ section }));
     });
     const clear = Math.round(back) - reach, cutClear = Math.round(cut.back) - reach;
-    if (cuts.includes('splice')) return [term(cuts.every(how => how === 'splice') ? 'from splice to splice' : 'to the splice', 1, clear, undefined, cutClear), ...past];
+    if (cuts.includes('splice')) return [inPieces(cuts, clear, cutClear), ...past];
     return [clearTerm(setting, runs, coffers.length, clear, cutClear), ...past];
 }
 
@@ -46,7 +46,7 @@ export function sidesOfLine(line: Line, setting: Setting): Piece[] {
         const { exact } = pair, { coffers, flank } = exact.strip, on = exact.strip.on!, bay = pair.named.bay!, section = sectionAt(line, flank!);
         const sides = section.profile.sides!, rabbet = sides.rabbet?.value, heights = [section.heldDown.value.ticks, sideFootOf(section)] as const;
         return pieceOf({
-            part: 'side', line: line.name, bay, coffer: coffers[0], on, where: whereOf(line, bay, on), stock: sides.stock,
+            part: 'side', line: line.name, bay, coffer: coffers[0], on, nth: pair.named.nth, where: whereOf(line, bay, on, pair), stock: sides.stock,
             ...edgesOf(pair), ends: exact.ends, meets: exact.meets, width: section.sideHeight.ticks, thickness: section.sideThickness.ticks,
             work: [rabbet && rabbetWork(rabbet)], fence: sides.ripWith?.value,
             why: whyOfSide(pair, line.runs, setting), source: sides.at, corners: exact.corners, heights,
@@ -56,14 +56,15 @@ export function sidesOfLine(line: Line, setting: Setting): Piece[] {
 
 /** Cleats: as the back of their side, less what they are short at each end; on its back, over the bottom. */
 export function cleatsOfLine(line: Line, setting: Setting): Piece[] {
-    const [low] = sidesOf(line.runs), sides = new Map(setting.pairs.of('side', line.name).map(pair => [placeAlongLine(pair, low), pair]));
+    const sides = setting.pairs.of('side', line.name);
     return inOrder('cleat', line, setting).flatMap(pair => {
-        const { exact, cut } = pair, { coffers } = exact.strip, bay = pair.named.bay!, on = exact.strip.on!, side = sides.get(placeAlongLine(pair, low))!;
+        const { exact, cut } = pair, { coffers } = exact.strip, bay = pair.named.bay!, on = exact.strip.on!, side = sideBehind(exact, sides)!;
         const { cleats, ...sizes } = cleatsIn(line.section);
         return pieceOf({
-            work: nipWork(nipsOf(side.exact.ends, sizes.thickness, cleats.shortEachEnd.value), line.runs), part: 'cleat', line: line.name, bay, coffer: coffers[0], on, where: whereOf(line, bay, on), stock: cleats.stock,
+            work: nipWork(nipsOf(side.exact.ends, exact.cuts, sizes.thickness, cleats.shortEachEnd.value), line.runs), nth: pair.named.nth, part: 'cleat',
+            line: line.name, bay, coffer: coffers[0], on, where: whereOf(line, bay, on, pair), stock: cleats.stock,
             back: exact.back, cutBack: cut.back, ends: exact.ends, meets: exact.meets, ...sizes,
-            why: whyOfCleat(side, exact, cleats, line.runs, setting), source: cleats.at, corners: exact.corners,
+            why: whyOfCleat(side, pair, cleats, line.runs, setting), source: cleats.at, corners: exact.corners,
         }, setting);
     });
 }
@@ -74,25 +75,37 @@ export function cleatsIn({ cleatThickness, cleatHeight, cleatTop, bottomTop, pro
 }
 
 /** As its side, less what it is short at either end, and at an outside corner what it makes room for the other cleat. */
-export function whyOfCleat(side: Pair, { strip }: Pair['exact'], { shortEachEnd: { value, at } }: Cleats, runs: Direction, setting: Setting): WhyTerm[] {
+export function whyOfCleat(side: Pair, { exact: { strip, cuts, back }, cut }: Pick<Pair, 'exact' | 'cut'>, { shortEachEnd: { value, at } }: Cleats, runs: Direction, setting: Setting): WhyTerm[] {
+    if (cuts.includes('splice')) return [inPieces(cuts, Math.round(back), Math.round(cut.back))];
     const room = strip.why.filter(({ what }) => what === 'cleat').map(({ ticks }) => term('cleat round the corner', -1, Math.round(-ticks)));
     return [...whyOfSide(side, runs, setting), term('short at the end', -2, value, at), ...room];
 }
 
-function whereOf({ name }: Line, bay: number, on: string): string {
-    return `line ${name}, bay ${bay}, ${on} side`;
+/** Of a piece that is spliced, at one of its ends or at both. */
+export function inPieces(cuts: Pair['exact']['cuts'], ticks: Ticks, cut: Ticks): WhyTerm {
+    return term(cuts.every(how => how === 'splice') ? 'from splice to splice' : 'to the splice', 1, ticks, undefined, cut);
+}
+
+/** The side that a cleat is nailed to. */
+export function sideBehind({ strip, from, to }: Pair['exact'], sides: readonly Pair[]): Pair | undefined {
+    const middle = (from + to) / 2;
+    return sides.find(({ exact: side }) => side.strip.flank === strip.flank && side.from <= middle && middle <= side.to);
+}
+
+function whereOf({ name }: Line, bay: number, on: string, { named: { nth } }: Pair): string {
+    return `line ${name}, bay ${bay}, ${on} side${typeof nth === 'string' ? `, piece ${nth}` : ''}`;
 }
 
 /**
  * Where a side ends along something that leans away from its face, a square cleat behind it would run into that: its corner is taken off, as
  * far as the end leans over the cleat's width. Common practice, no source.
  */
-export function nipsOf(ends: Piece['ends'], width: Ticks, short: Ticks): readonly [Ticks, Ticks] {
+export function nipsOf(ends: Piece['ends'], cuts: Pair['exact']['cuts'], width: Ticks, short: Ticks): readonly [Ticks, Ticks] {
     const at = (end: EndCut): Ticks => {
         const leans = 0 - width * Math.tan(degreesOf(end) * Math.PI / 180);
         return leans > short ? Math.ceil(leans) : 0;
     };
-    return [at(ends[0]), at(ends[1])];
+    return [cuts[0] === 'splice' ? 0 : at(ends[0]), cuts[1] === 'splice' ? 0 : at(ends[1])];
 }
 
 export function nipWork(by: readonly [Ticks, Ticks], runs: Direction): readonly Work[] {

@@ -89,9 +89,10 @@ describe('cut alike', () => {
 
 // a cleat 1" wide behind an end that leans 10 degrees away: 1" x tan 10 = 0.17633" = 2866.4 ticks
 test('a cleat is nipped as far as the end leans over it, unless it is as much short already', () => {
-    const AWAY: EndCut = { cut: 'angled', degrees: -10 }, TOWARDS: EndCut = { cut: 'angled', degrees: 10 }, SQUARE: EndCut = { cut: 'square' };
-    const nips = [nipsOf([AWAY, SQUARE], inches(1), 0), nipsOf([TOWARDS, AWAY], inches(1), 2866), nipsOf([AWAY, AWAY], inches(1), 2867)];
+    const AWAY: EndCut = { cut: 'angled', degrees: -10 }, TOWARDS: EndCut = { cut: 'angled', degrees: 10 }, SQUARE: EndCut = { cut: 'square' }, DIES = ['dies', 'dies'] as const;
+    const nips = [nipsOf([AWAY, SQUARE], DIES, inches(1), 0), nipsOf([TOWARDS, AWAY], DIES, inches(1), 2866), nipsOf([AWAY, AWAY], DIES, inches(1), 2867)];
     expect(nips).toEqual([[2867, 0], [0, 2867], [0, 0]]);
+    expect(nipsOf([AWAY, AWAY], ['splice', 'dies'], inches(1), 0)).toEqual([0, 2867]);
     expect(nipWork([0, 5], 'north-south')).toEqual([{ kind: 'nip', by: [0, 5], ends: ['north', 'south'] }]);
     expect(nipWork([0, 0], 'east-west')).toEqual([]);
 });

@@ -1,6 +1,6 @@
 import type { Ceiling, Line } from '../../ceiling/model.ts';
 import { baysOf, bottomHigh, bottomLow } from '../../ceiling/bays.ts';
-import { reachAt } from '../../ceiling/flanks.ts';
+import { reachAt, sectionAt } from '../../ceiling/flanks.ts';
 import { alongWall } from '../../ceiling/plan.ts';
 import { placeIn } from '../../plane/polygon.ts';
 import type { Claims } from '../claims.ts';
@@ -77,7 +77,7 @@ function ringItems([x, y]: Point, number: string, sheet: string): readonly Item[
     ];
 }
 
-/** Splices: a short slanted stroke on the joint, of the bottoms and of the band. */
+/** Splices: a short slanted stroke on the joint, of the bottoms and of the band; a shorter one on those of sides. */
 export function spliceMarks(ceiling: Ceiling, view: PlanView): Group | null {
     const strokes: Item[] = [];
     for (const each of ceiling.lines) {
@@ -91,17 +91,26 @@ export function spliceMarks(ceiling: Ceiling, view: PlanView): Group | null {
             strokes.push(...stroke(each.runs === 'north-south' ? [toX(view, across), toY(view, splice.at)] : [toX(view, splice.at), toY(view, across)]));
         }
     }
-    for (const wall of ceiling.walls) {
-        const own = ceiling.around[wall.name];
-        for (const { at } of own?.splices ?? []) {
-            const off = (own!.kind === 'band' ? own!.thickness : own!.width).ticks / 2, { x, y } = alongWall(wall, at);
-            const [dx, dy] = [(wall.from.y - wall.to.y) / wall.length, (wall.to.x - wall.from.x) / wall.length];
-            strokes.push(...stroke([toX(view, x + dx * off), toY(view, y + dy * off)]));
+    for (const line of ceiling.lines) for (const flank of ['left', 'right'] as const) {
+        const u = unitOf(line), off = (reachAt(line, flank) - sectionAt(line, flank).sideThickness.ticks / 2) * (flank === 'left' ? 1 : -1);
+        for (const { at } of line.sideSplices?.[flank] ?? []) {
+            const { x, y } = onLine(line, at);
+            strokes.push(...stroke([toX(view, x + u.y * off), toY(view, y - u.x * off)], SHORT));
         }
+    }
+    for (const wall of ceiling.walls) {
+        const own = ceiling.around[wall.name], [dx, dy] = [(wall.from.y - wall.to.y) / wall.length, (wall.to.x - wall.from.x) / wall.length];
+        const mark = (at: number, off: number, reach?: number): void => {
+            const { x, y } = alongWall(wall, at);
+            strokes.push(...stroke([toX(view, x + dx * off), toY(view, y + dy * off)], reach));
+        };
+        for (const { at } of own?.splices ?? []) mark(at, (own!.kind === 'band' ? own!.thickness : own!.width).ticks / 2);
+        if (own?.kind === 'half-beam') for (const { at } of own.sideSplices ?? []) mark(at, own.width.ticks + own.section.sideThickness.ticks / 2, SHORT);
     }
     return strokes.length === 0 ? null : group('splices', { title: 'Splices' }, strokes);
 }
 
-export function stroke([x, y]: Point): readonly Item[] {
-    return [line([x - 3.6, y + 3.6], [x + 3.6, y - 3.6], 'tick')];
+export function stroke([x, y]: Point, reach = 3.6): readonly Item[] {
+    return [line([x - reach, y + reach], [x + reach, y - reach], 'tick')];
 }
+const SHORT = 2.4;

@@ -43,7 +43,7 @@ function keyRows(
     const has = (part: Part) => takeOff.pieces.some(piece => piece.part === part);
     const stretch = (pen: PenName, words: string): StripRow => ({ kind: 'sample', words, draw: (left, middle) => [line([left, middle], [left + SAMPLE_WIDTH, middle], pen)] });
     const middleOf = (draw: (x: number, y: number) => readonly Item[], words: string): StripRow => ({ kind: 'symbol', words, draw: (left, y) => draw(left + SYMBOL_WIDTH / 2, y) });
-    const spliced = ceiling.lines.some(each => each.splices.length > 0) || Object.values(ceiling.around).some(own => own !== null && own.splices.length > 0);
+    const spliced = ceiling.lines.some(each => each.splices.length > 0 || each.sideSplices !== undefined) || Object.values(ceiling.around).some(own => own !== null && (own.splices.length > 0 || own.kind === 'half-beam' && own.sideSplices !== undefined));
     return [
         stretch('cut', 'wall, inner face'),
         ...(has('side') ? [stretch('edge', 'face of a side, the coffer’s edge')] : []),

@@ -196,6 +196,15 @@ side(J, 'side-west-2', west, 'R', (south, 'R', 'miter'), (A_oak, 'R', 'miter'))
 side(J, 'side-1-1-west', one, 'R', (north, 'R', 'miter'), (A, 'L', 'miter'))
 side(J, 'side-A-1-south', A_oak, 'R', (one, 'R', 'miter'), (west, 'R', 'miter'))
 length(J, 'bottom-A', 188 - 5); length(J, 'bottom-1-1', 3.5 + dh + .75 - 2.5); length(J, 'bottom-north', 188); length(J, 'bottom-west', 150 - 5)
+# 20' x 9', bands of 3/4", boards of 16' less 1" at the ends: 238 1/2 is more than 191. A's bottom is spliced at 96 from the wall, 95 1/4 from the band.
+# north: in the middle, 119 1/4, which is 24 from that; south: 24 from both at least, at places 6" apart: 144. Trim scarfed, 3/4" thick: along the band in the
+# middle; along A at least 24 from its splice, counted from the east: 144. A scarf takes 3/4" off the face of the left piece, and gives it to the right one
+J = 'long-sides'
+for name, inches in (('A-1-north-a', 119.25), ('A-1-north-b', 119.25), ('A-1-south-a', 144), ('A-1-south-b', 94.5)):
+    length(J, 'side-' + name, inches)
+put(J, 'trim-1-north-a', face=119.25 - 1.5, back=119.25, left=45, right=45); put(J, 'trim-1-north-b', face=119.25, back=119.25, overall=120, left=-45, right=45)
+put(J, 'trim-1-south-a', face=144 - 1.5, back=144, left=45, right=45); put(J, 'trim-1-south-b', face=94.5, back=94.5, overall=95.25, left=-45, right=45)
+length(J, 'cleat-A-1-north-a', 119.25 - .5)
 # bench-made: inside 5 1/2 as the bottom wants, blocking 5 3/8; blocking in between less 1/16 in all
 J = 'bench-made'
 length(J, 'bottom-A-2', c + 1.5); length(J, 'blocking-A-2', c + 1.5 + .125 - 1 / 16); length(J, 'blocking-A-1', c + .75 + .0625 - 1 / 16)
