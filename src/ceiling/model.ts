@@ -238,7 +238,8 @@ export type Trouble =
      * A line is said to have the other side of its beam where it has no flank; `has`: where it has them, undefined where its beam has but one kind of side. Or a half
      * beam is said to show the other side of a beam that has none.
      */
-    | { readonly kind: 'no-other-side'; readonly of: 'line'; readonly line: string; readonly runs: Direction; readonly has?: readonly [Side, Side]; readonly said: Side; readonly at: Source }
+    | { readonly kind: 'no-other-side'; readonly of: 'line'; readonly line: string; readonly runs: Direction; readonly has?: readonly [Side, Side]; readonly said: Side;
+        readonly at: Source }
     | { readonly kind: 'no-other-side'; readonly of: 'half-beam'; readonly at: Source }
     | { readonly kind: 'bad-count'; readonly value: number; readonly at: Source; readonly what: string }
     | { readonly kind: 'not-positive'; readonly what: string; readonly ticks: Ticks; readonly at: Source }

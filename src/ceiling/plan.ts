@@ -165,7 +165,9 @@ function beamOf(line: Pick<Line, 'section' | 'otherSide'>, job: JobSettings, { r
             && { blocking: { thickness: blockingThickness.ticks, narrower: innerWidth.ticks - blockingWidth.ticks, short: relief / 2, clearance } },
         ...profile.wraps && { wraps: true },
         ...profile.cleats && cleatThickness && cleatHeight
-            && { cleats: { width: cleatThickness.ticks, height: cleatHeight.ticks, short: profile.cleats.shortEachEnd.value, longest: longestPiece(profile.cleats.stock?.value, job) } },
+            && { cleats: {
+                width: cleatThickness.ticks, height: cleatHeight.ticks, short: profile.cleats.shortEachEnd.value, longest: longestPiece(profile.cleats.stock?.value, job),
+            } },
     };
 }
 

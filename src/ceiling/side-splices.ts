@@ -55,7 +55,11 @@ const OFF_EDGES: Ticks = 2 * TICKS_PER_INCH;
 
 /** Something that dies into a side: where its middle is, along the side, and its edges there. */
 interface Dying { readonly at: Ticks; readonly place: string; readonly low: number; readonly high: number }
-interface Run { readonly from: number; readonly to: number; readonly most: number; readonly dying: readonly Dying[]; readonly neighbor: readonly Splice[]; readonly step: Ticks; place(at: Ticks): string }
+interface Run {
+    readonly from: number; readonly to: number; readonly most: number;
+    readonly dying: readonly Dying[]; readonly neighbor: readonly Splice[]; readonly step: Ticks;
+    place(at: Ticks): string;
+}
 
 function spliced({ from, to, most, dying, neighbor, step, place }: Run): Splice[] {
     const run = { from, to, most, neighbor, step };
@@ -103,7 +107,10 @@ function alongLine(line: Line, long: readonly Piece[], { room }: Ceiling, step: 
 function spotsOfSides({ around, lines, walls }: Pick<Ceiling, 'around' | 'lines' | 'walls'>): Point[] {
     return [
         ...lines.flatMap(line => [...line.sideSplices?.left ?? [], ...line.sideSplices?.right ?? []].map(({ at }) => onLine(line, at))),
-        ...walls.flatMap(wall => { const own = around[wall.name]; return own?.kind === 'half-beam' ? (own.sideSplices ?? []).map(({ at }) => alongWall(wall, at)) : []; }),
+        ...walls.flatMap(wall => {
+            const own = around[wall.name];
+            return own?.kind === 'half-beam' ? (own.sideSplices ?? []).map(({ at }) => alongWall(wall, at)) : [];
+        }),
     ];
 }
 
@@ -111,8 +118,9 @@ function spotsOfSides({ around, lines, walls }: Pick<Ceiling, 'around' | 'lines'
 const BESIDE: Ticks = 12 * TICKS_PER_INCH;
 
 /** Along its back; a scarf takes as much more of a board as it is thick. */
-function ofTrim({ corners: [, , end, start], coffers, nth, way, width }: Piece, spots: readonly Point[], { beams, room: { job } }: Ceiling, step: Ticks): TrimSplice[] {
-    const most = longestPiece(beams!.profile.trim!.stock!.value, job) - width, place = (spot: Point): number => placeAlong({ heading: way }, spot) - placeAlong({ heading: way }, start);
+function ofTrim(piece: Piece, spots: readonly Point[], { beams, room: { job } }: Ceiling, step: Ticks): TrimSplice[] {
+    const { corners: [, , end, start], coffers, nth, way, width } = piece, most = longestPiece(beams!.profile.trim!.stock!.value, job) - width;
+    const place = (spot: Point): number => placeAlong({ heading: way }, spot) - placeAlong({ heading: way }, start);
     const isBeside = ({ x, y }: Point): boolean => Math.abs((x - start.x) * way.y - (y - start.y) * way.x) < BESIDE * Math.hypot(way.x, way.y);
     const neighbor = spots.filter(isBeside).map((spot): Splice => ({ at: place(spot), place: '' }));
     const found = spliceAnywhere({ from: 0, to: place(end), most, neighbor, step, isClear: () => true, place: () => '' }) ?? [];

@@ -54,7 +54,8 @@ interface FreeRun extends Omit<LongRun, 'crossings'> {
 
 /**
  * Splices anywhere, of what is nailed to something all along: as few as the boards allow; of these the ones that are 24" away from the neighbors', or as far as
- * can be, and of these the ones that leave the longest piece shortest. Empty where the run needs none; undefined where nothing will do. Common practice, no source.
+ * can be, and of these the ones that leave the longest piece shortest. Empty where the run needs none; undefined where nothing will do. Common practice, no
+ * source.
  */
 export function spliceAnywhere({ from, to, most, neighbor, step, isClear, place }: FreeRun): readonly Splice[] | undefined {
     if (to - from <= most) return [];

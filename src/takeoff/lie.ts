@@ -179,7 +179,8 @@ export class Pairs {
             // of what stands beside the line the left flank and the right one are counted apart
             const placed = lies.map(({ exact: { strip } }, i) => `${bays[i]} ${aside ? strip.flank : ''}`), inBay = grouped(placed, place => place), before = new Map<string, number>();
             this.byPlace.set(key, lies.map(({ exact, cut }, i) => {
-                const bay = bays[i]!, nth = before.get(placed[i]!) ?? 0, letter = runs || lying || aside ? spliceLetter(nth, inBay.get(placed[i]!)!.length) : null;
+                const bay = bays[i]!, nth = before.get(placed[i]!) ?? 0;
+                const letter = runs || lying || aside ? spliceLetter(nth, inBay.get(placed[i]!)!.length) : null;
                 before.set(placed[i]!, nth + 1);
                 const place = wall ? nameAtWall(part, wall, i, letter) : part === 'trim' ? nameOfTrim(exact.strip) : part === 'panel' ? nameOfPanel(exact.strip) : nameOf(exact.strip, bay, letter);
                 this.names.set(exact.strip, place);

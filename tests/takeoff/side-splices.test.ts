@@ -46,8 +46,8 @@ function of(name: string, part: Piece['part'], where: RegExp): string[] {
 
 describe('sides of lines that are longer than their boards', () => {
     test('are spliced away from the joint of their bottom, and from each other\'s', () => {
-        // 216 - 1 1/2 = 214 1/2 in two pieces; the bottom's joint is at 90, 89 1/4 from the band. North: 24" from it, the longest piece shortest: places 6" apart
-        // and the middle, 107 1/4, which is too near: 114 is. South: nothing from 95 1/2 to 119 is 24" from 89 1/4 and from 114; 102 is 12" from either
+        // 216 - 1 1/2 = 214 1/2 in two pieces; the bottom's joint is at 90, 89 1/4 from the band. North: 24" from it, the longest piece shortest: places 6"
+        // apart and the middle, 107 1/4, which is too near: 114 is. South: nothing from 95 1/2 to 119 is 24" from 89 1/4 and from 114; 102 is 12" from either
         expect(of('alone', 'side', /-north/)).toEqual(['side-A-1-north-a 114" dies splice', 'side-A-1-north-b 100 1/2" splice dies']);
         expect(of('alone', 'side', /-south/)).toEqual(['side-A-1-south-a 102" dies splice', 'side-A-1-south-b 112 1/2" splice dies']);
         expect(of('alone', 'cleat', /-north/)).toEqual(['cleat-A-1-north-a 113 1/2"', 'cleat-A-1-north-b 100"']);
@@ -75,7 +75,7 @@ describe('sides of lines that are longer than their boards', () => {
 });
 
 test('trim that is longer than its boards is scarfed', () => {
-    // 214 1/2 of 119 less the scarf's 1/2: along the band in the middle, 107 1/4; the first one has its miter and the scarf off its face, the second one neither
+    // 214 1/2 of 119 less the scarf's 1/2: along the band in the middle, 107 1/4; the first has its miter and the scarf off its face, the second neither
     expect(of('trimmed', 'trim', /-1-north/)).toEqual(['trim-1-north-a 107 1/4" 106 1/4" miter splice', 'trim-1-north-b 107 1/4" splice miter']);
     const { ceiling } = layouts.find(layout => layout.room.name === 'trimmed') as Required<Layout>, { joints, pieces } = takeOffOf(ceiling);
     expect(joints.filter(({ kind }) => kind === 'trim-splice')).toHaveLength(4);
