@@ -106,12 +106,12 @@ function foundOf({ piece, longest }: TooLong, ceiling: Ceiling): Found {
             related: job.longestBoard ? [{ at: job.longestBoard.at, message: 'the longest board that may come in' }] : [],
         };
     }
-    const cut = roundTo(overall, step), undecided = splices && splices.value !== 'on-crossings' ? splices : undefined;
+    const isAlong = part === 'side' || part === 'molding' || part === 'trim', cut = roundTo(overall, step);
+    const undecided = splices && splices.value !== 'on-crossings' && (!isAlong || longest > 0) ? splices : undefined;
     const isCarried = longest === job.longestPiece?.value;
     const toBeHad = isCarried ? `no more than ${size(longest)} gets into the room` : longest > 0 ? `${size(longest)} is the longest you can get` : 'the end trim leaves nothing of any board';
     const isOnWall = part === 'cleat' && piece.line === null && piece.bay === null;
     const wall = piece.line === null && part !== 'trim' ? piece.on : null;
-    const isAlong = part === 'side' || part === 'molding' || part === 'trim';
     const mend = undecided && isAlong ? 'Let it be spliced, as it is with `splices on-crossings`, or buy longer boards.'
         : undecided ? undecided.value === 'never' ? 'Let it be spliced, or buy longer boards.' : 'Splice it on a crossing, or give the place.'
         // a cleat on the wall is spliced where the bottom is, whose stock is longer

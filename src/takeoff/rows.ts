@@ -66,8 +66,10 @@ function rowOf(ceiling: Ceiling, pieces: readonly Piece[]): Row | undefined {
     if (line.through && !isOfSides && [line.from, line.to].some(name => others.has(name))) return undefined;
     if (line.through && pieces.every(piece => piece.bay === null)) return { part, pieces, sum: cut, room, longer: press, shorter: rounding + (part === 'blocking' ? clearOfHalfBeams(line, ceiling) : 0) };
     const flank = isOfSides ? flankOf(on as Side) : 'bottom', met = line.passes.filter(pass => breaks(pass, flank)).map(pass => ({ ...pass, other: others.get(pass.of)! }));
-    if (!isOfSides && line.splices.length > 0 || pieces.length !== met.length + 1) return undefined;
-    const short = part === 'cleat' ? 2 * pieces.length * (line.section.profile.cleats?.shortEachEnd.value ?? 0) : 0;
+    // so many sides there are; a cleat may come in several
+    const sides = met.length + 1 + (flank === 'bottom' ? 0 : line.sideSplices?.[flank].length ?? 0);
+    if (!isOfSides && line.splices.length > 0 || (part === 'cleat' ? pieces.length < sides : pieces.length !== sides)) return undefined;
+    const short = part === 'cleat' ? 2 * sides * (line.section.profile.cleats?.shortEachEnd.value ?? 0) : 0;
     const relief = part === 'blocking' ? pieces.length * Math.max(reliefOf(line, job), 2 * clearanceOf(line, job)) : 0;
     const flush = met.filter(({ relation }) => relation === 'flush').map(({ other }) => other);
     // a line that it stops at comes to stand where coffers cut to the tape put it
