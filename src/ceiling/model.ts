@@ -235,8 +235,8 @@ export type Trouble =
     | { readonly kind: 'too-many-coffers'; readonly within: 'one direction' | 'one room'; readonly count: number; readonly most: number; readonly at: Source }
     | { readonly kind: 'too-much-in-file'; readonly at: Source } & TooMuch
     /**
-     * A line is said to have the other side of its beam where it has no flank; `has`: where it has them, undefined where its beam has but one kind of side. Or a half
-     * beam is said to show the other side of a beam that has none.
+     * A line is said to have the other side of its beam where it has no flank; `has`: where it has them, undefined where its beam has but one kind of side. Or
+     * a half beam is said to show the other side of a beam that has none.
      */
     | { readonly kind: 'no-other-side'; readonly of: 'line'; readonly line: string; readonly runs: Direction; readonly has?: readonly [Side, Side]; readonly said: Side;
         readonly at: Source }

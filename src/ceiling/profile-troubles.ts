@@ -59,5 +59,6 @@ function notPositive({ profile, heldDown }: Section): Trouble[] {
     spaced('nails of the bottom', bottom?.nails);
     spaced('nails of the trim', trim?.nails);
     spaced('nails of the molding', under?.nails);
+    spaced('nails of the panels', back?.nails);
     return troubles;
 }

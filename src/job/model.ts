@@ -178,7 +178,7 @@ export interface Cleats {
 }
 /** One timber, as deep as it is wide, and as wide as it is thick. */
 type Solid = PartBase;
-export interface Back extends PanelWords { readonly stock?: Given<Stock> }
+export interface Back extends PanelWords { readonly stock?: Given<Stock>; readonly nails?: Given<Nails> }
 /** A molding along the lower edges of the sides: flat under the beam, `overhang` beyond the face of each, or against their faces. */
 export interface Under extends PartBase {
     readonly place: Given<'under-beam' | 'against-sides'>;

@@ -1,4 +1,5 @@
 import { centerOf } from '../ceiling/bays.ts';
+import { crossingsOn } from '../ceiling/wall-splices.ts';
 import type { Ceiling, Line, Tape } from '../ceiling/model.ts';
 import type { Fix } from '../findings/finding.ts';
 import type { JobSettings, Room } from '../job/model.ts';
@@ -21,13 +22,27 @@ A splice of a bottom that runs through is best hidden on a crossing, where the b
 both sides. Out in a coffer it shows, and there is nothing over it but the bottom's own cleats.
 
 A bottom 9' 5" long that is spliced at 42" from the north wall has the joint in the first coffer, 12" before line A. Put it on
-the crossing, at 56 1/2".`,
+the crossing, at 56 1/2". A band or a half beam along a wall is spliced behind a line that ends at it.`,
     wrong,
     right: changed(wrong, '42"', '56 1/2"'),
     basis: 'Common practice, no source.',
     check: {
         room({ layout: { ceiling, room }, job }, report) {
             const size = sizesOf(job);
+            for (const wall of ceiling?.walls ?? []) {
+                const own = ceiling!.around[wall.name], meeting = crossingsOn(wall, ceiling!.lines), what = own?.kind === 'band' ? 'band' : 'half beam';
+                for (const { at, said, tape } of own?.splices ?? []) {
+                    if (!said || !tape || meeting.length === 0 || meeting.some(({ at: center, line }) => Math.abs(center - at) * 2 <= line.high - line.low)) continue;
+                    const { at: center, line: { name } } = [...meeting].sort((a, b) => Math.abs(a.at - at) - Math.abs(b.at - at))[0]!;
+                    const figure = roundTo((center - Math.round(tape.at)) * tape.way, job.cutTo.value), given = (room.wallSplices?.[wall.name] ?? []).find(one => sameSource(one.at, said));
+                    report({
+                        at: said,
+                        message: `The splice of the ${what} along the ${wall.name} wall falls in a coffer. Put it behind line ${name}, which hides it`
+                            + `${figure > 0 ? `: at ${size(figure)} by this tape` : ''}.`,
+                        fixes: given && figure > 0 ? replacing(given, spelled(figure, job), `Put the splice behind line ${name}`) : [],
+                    });
+                }
+            }
             for (const line of ceiling?.lines ?? []) {
                 const crossing = crossingLines(ceiling!, line);
                 for (const { at, said, tape } of line.splices) {

@@ -26,14 +26,33 @@ export function blocksOf(boards: readonly LaidBoard[], kerf: Ticks): Block[] {
         });
     return [
         ...each(gaugingBottoms(pieces), p => [p.stock.key]).map(([p]) => block('cleat gauge', p!.stock, 2, GAUGE_LENGTH, 'cleats, held between them and the lower edge of the side', GAUGE_WIDTH)),
-        ...each(pieces.flatMap(({ ends, stock, width }) => ends.filter(isTurned)
-            .map(end => ({ stock, width, degrees: sawDegrees(end), flat: end.flat }))), m => [m.degrees, m.flat?.miter.toFixed(1), m.flat?.bevel.toFixed(1)])
-            .map(([m]) => block('miter test', m!.stock, 2, TEST_LENGTH, `${settingText(m!)} pair`, m!.width)),
+        ...miterTests(pieces).map(({ stock, width, count, use }) => block('miter test', stock, count, TEST_LENGTH, use, width)),
         ...each(pieces.flatMap(p => p.work.flatMap(w => (w.kind === 'rabbet' ? [{ stock: p.stock, width: p.width, rabbet: w }] : []))), r => [r.rabbet.width, r.rabbet.height, r.rabbet.edge, r.rabbet.face])
             .map(([r]) => block('rabbet test', r!.stock, 1, TEST_LENGTH, 'rabbet', r!.width)),
         ...each(pieces.flatMap(p => p.work.flatMap(w => (w.kind === 'slots' ? [{ stock: p.stock, width: p.width, size: w.size }] : []))), s => [s.size])
             .map(([s]) => block('slot test', s!.stock, 2, TEST_LENGTH, `${s!.size} biscuit`, s!.width)),
     ];
+}
+
+interface Miter { readonly stock: Stock; readonly width: Ticks; readonly thickness: Ticks; readonly degrees: number; readonly flat: FlatCut | undefined }
+
+/** A pair for every setting of the saw; where boards of two thicknesses meet in a square corner, each at its own angle, one of either. */
+function miterTests(pieces: readonly Piece[]): { stock: Stock; width: Ticks; count: number; use: string }[] {
+    const all = pieces.flatMap(({ ends, stock, width, thickness }) => ends.filter(isTurned).map((end): Miter => ({ stock, width, thickness, degrees: sawDegrees(end), flat: end.flat })));
+    const settings = each(all, m => [m.degrees, m.flat?.miter.toFixed(1), m.flat?.bevel.toFixed(1)]), kinds = each(all, m => [m.degrees, m.thickness]).map(([m]) => m!);
+    return settings.map(([first, ...others]) => {
+        for (const own of [first!, ...others]) {
+            const other = own.flat ? undefined : kinds.find(kind => isOther(own, kind));
+            if (other) return { ...own, count: 1, use: `${settingText(own)}, against ${settingText(other)} on ${other.stock.name}` };
+        }
+        return { ...first!, count: 2, use: `${settingText(first!)} pair` };
+    });
+}
+
+/** At a square corner of two thicknesses each miter goes as deep as the other board is thick; to a tenth of a degree. */
+function isOther(own: Miter, other: Miter): boolean {
+    const angle = Math.atan2(other.thickness, own.thickness) * 180 / Math.PI;
+    return own.thickness !== other.thickness && !other.flat && Math.abs(own.degrees - angle) < 0.1 && Math.abs(own.degrees + other.degrees - 90) < 0.15;
 }
 
 /** `45°`, or of a crown `miter 31.62°, bevel 33.86°`: what a saw is set to. */

@@ -12,8 +12,10 @@ import { POCKET_SCREWS_A_SPACER } from './spacers.ts';
 import { wetGoods } from './wet-goods.ts';
 
 const PRACTICE = 'common practice, no source';
-/** Rows of nails along a piece. */
-const ROWS = { side: 1, cleat: 1, bottom: 2, molding: 1, band: 2, trim: 1 } as const;
+/** Rows of nails along a piece; of a panel as many as it is wide. */
+const ROWS = { side: 1, cleat: 1, bottom: 2, molding: 1, band: 2, trim: 1, panel: 2 } as const;
+/** Between two rows of a panel: as far apart as joists mostly are. */
+const ROWS_APART = 16 * TICKS_PER_INCH;
 const NAILS_A_SPACER_END = 2;
 
 /** Screws, nails, biscuits, glue, filler and caulk, each with the rule it is counted by. What the job does not say how to fasten is not counted. */
@@ -44,7 +46,7 @@ function biscuits(joints: readonly Joint[]): Consumable[] {
 /** The profile that a piece belongs to: its line's, as the flank has it that it stands on; its half beam's; or for trim the grid's. */
 function profileOf({ line, part, on }: Piece, { ceiling, beam }: Setting): Profile | undefined {
     const own = beam(line ?? on ?? '');
-    return line === null && part === 'trim' ? ceiling.beams?.profile : own && ('otherSide' in own ? sectionLooking(own, on) : own.section).profile;
+    return line === null && (part === 'trim' || part === 'panel') ? ceiling.beams?.profile : own && ('otherSide' in own ? sectionLooking(own, on) : own.section).profile;
 }
 
 function blockingScrews(pieces: readonly Piece[], setting: Setting): Consumable[] {
@@ -78,25 +80,25 @@ function pocketScrews(pieces: readonly Piece[], setting: Setting): Consumable[] 
 function nailsOf(pieces: readonly Piece[], setting: Setting): { readonly part: Nailed; readonly nails: Consumable }[] {
     const spacersIn = new Map<string, number>();
     for (const { part, line, bay } of pieces) if (part === 'spacer') spacersIn.set(`${line} ${bay}`, (spacersIn.get(`${line} ${bay}`) ?? 0) + 1);
-    return (['side', 'cleat', 'bottom', 'molding', 'band', 'trim'] as const).flatMap(part => {
+    return (['panel', 'side', 'cleat', 'bottom', 'molding', 'band', 'trim'] as const).flatMap(part => {
         const rows = ROWS[part];
         const counts = new Counts<Nails & { readonly into: string }>(({ gauge, length, every, into }) => `${gauge} ga x ${setting.size(length)} nails, ${PLURAL[part]}|${every}|${into}`);
         for (const piece of pieces) {
             const nails = piece.part === part ? nailsFor(part, piece, setting)?.value : undefined;
             if (!nails) continue;
             const spacers = part === 'side' ? spacersIn.get(`${piece.line} ${piece.bay}`) ?? 0 : 0;
-            counts.add({ ...nails, into: intoOf(part, profileOf(piece, setting)) }, rows * inRow(piece.back, nails.every) + NAILS_A_SPACER_END * spacers);
+            counts.add({ ...nails, into: intoOf(part, profileOf(piece, setting)) }, (part === 'panel' ? inRow(piece.width, ROWS_APART) : rows) * inRow(piece.back, nails.every) + NAILS_A_SPACER_END * spacers);
         }
         const listed = counts.list((nails, what, count) => ({
             kind: 'nails', what, count, unit: 'pieces',
-            by: `${rows === 1 ? 'a row' : `${rows} rows`} ${nails.into}, at most ${setting.size(nails.every)} apart with one at each end`
+            by: `${part === 'panel' ? `rows along the panel, one at either edge and at most ${setting.size(ROWS_APART)} apart,` : rows === 1 ? 'a row' : `${rows} rows`} ${nails.into}, at most ${setting.size(nails.every)} apart with one at each end`
                 + (part === 'side' && spacersIn.size > 0 ? `; ${NAILS_A_SPACER_END} into every spacer` : ''),
             basis: PRACTICE,
         }));
         return listed.map(nails => ({ part, nails }));
     });
 }
-type Nailed = 'side' | 'cleat' | 'bottom' | 'molding' | 'band' | 'trim';
+type Nailed = 'panel' | 'side' | 'cleat' | 'bottom' | 'molding' | 'band' | 'trim';
 
 /** What its nails go into. */
 function intoOf(part: Nailed, profile: Profile | undefined): string {
@@ -108,6 +110,7 @@ function intoOf(part: Nailed, profile: Profile | undefined): string {
             default: return profile?.cleats ? 'into the cleats' : 'along its edges';
         }
         case 'band': return 'into the wall';
+        case 'panel': return 'into the joists and the ceiling';
         case 'molding': return profile?.under?.place.value === 'under-beam' ? 'up into side and bottom' : 'into the side';
         case 'cleat': case 'trim': return 'into the side';
     }
@@ -121,6 +124,7 @@ function nailsFor(part: Nailed, piece: Piece, setting: Setting): Given<Nails> | 
         case 'bottom': return profile?.bottom?.nails;
         case 'trim': return profile?.trim?.nails;
         case 'molding': return profile?.under?.nails;
+        case 'panel': return profile?.back?.nails;
         case 'band': return setting.ceiling.around[piece.on!]?.perimeter.nails;
     }
 }

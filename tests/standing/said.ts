@@ -357,6 +357,8 @@ export const TRIALS: Readonly<Record<string, Trial>> = {
     'Labor.day': is('day         8 h', 'day         7 h'),
     'Labor.layout': is('15 min per crossing', '16 min per crossing'),
     'Labor.blocking': is('blocking    3 min', 'blocking    4 min'),
+    'Back.nails': is('18 ga x 1 1/2" every 10" }', '18 ga x 1 1/4" every 10" }', ...LINED('; nails 18 ga x 1 1/2" every 10"')),
+    'Back.nails/every': is('1 1/2" every 10" }', '1 1/2" every 7" }', ...LINED('; nails 18 ga x 1 1/2" every 10"')),
     'Labor.panels': is('panels      5 min', 'panels      6 min', ...LINED(''), ['  trim        3 min', '  panels      5 min per piece\n  trim        3 min']),
     'Labor.spacers': is('4 min per piece', '5 min per piece'),
     'Labor.sides': is('sides       5 min', 'sides       6 min'),

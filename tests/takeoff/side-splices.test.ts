@@ -2,39 +2,41 @@ import { describe, expect, test } from 'vitest';
 import type { Layout } from '../../src/ceiling/model.ts';
 import { spliceAnywhere } from '../../src/ceiling/splices.ts';
 import { dryFit } from '../../src/dryfit/dry-fit.ts';
-import { takeOffOf } from '../../src/pipeline/inspect.ts';
+import { readFile } from '../../src/language/read-file.ts';
+import { inspect, takeOffOf } from '../../src/pipeline/inspect.ts';
 import { sumOf } from '../../src/provenance/why.ts';
 import { printInches } from '../../src/quantity/print-length.ts';
 import { inches } from '../../src/quantity/rational.ts';
 import type { Piece } from '../../src/takeoff/model.ts';
 import { layoutsOf } from '../support/layouts-of.ts';
 import { PLAIN_BEAM } from '../support/plain-beam.ts';
+import { TestWorkspace } from '../support/workspace.ts';
 
 /** By hand. Boards of 10' give pieces of 9' 11" = 119". Where joints are put is common practice, no source. */
-const room = (name: string, grid: string, lines = ''): string => `
+const room = (name: string, beams: string, lines: string, { north = 1, grid = '' } = {}): string => `
 room ${name} {
-  wall north 18' { splice 9' }
+  wall north 18'
   wall east 9'
-  wall south 18' { splice 9' }
+  wall south 18'
   wall west 9'
-  grid { coffers-north 1; coffers-east 2; beams shallow; through east-west; perimeter { kind band; stock eight }; ${grid} }
+  grid { coffers-north ${north}; coffers-east 2; beams ${beams}; through east-west; perimeter { kind band; stock wide }; ${grid} }
   ${lines}
 }`;
-const layouts = await layoutsOf(`${PLAIN_BEAM.replaceAll('lengths 8\', 12\', 16\'', 'lengths 10\'')}
+const TEXT = (...rooms: string[]): string => `${PLAIN_BEAM.replaceAll('lengths 8\', 12\', 16\'', 'lengths 10\'')}
+stock flat { thickness 3/4"; width 5 1/2"; lengths 20' }
+stock wide { thickness 3/4"; width 7 1/4"; lengths 20' }
 stock nine { thickness 3/4"; width 8 1/4"; lengths 10' }
-stock long { thickness 3/4"; width 7 1/4"; lengths 20' }
 stock bead { thickness 1/2"; width 1 1/2"; lengths 10' }
-profile shallow like plain { bottom.biscuits 2 x #10 }
-profile trimmed like plain { trim { stock bead } }
-profile molded like plain { sides.stock long; under { stock bead; place under-beam } }
-profile deep like plain { sides.stock nine }
-${room('alone', '', 'line A { splice 7\' 6" }')}
-${room('never', 'splices never', 'line A { splice 7\' 6" }')}
-${room('said', '', 'line A { splice 7\' 6"; splices where-said }')}
-${room('trimmed', 'beams trimmed', 'line A { splice 7\' 6" }')}
-${room('molded', 'beams molded', 'line A { splice 7\' 6" }')}
-${room('dying', 'coffers-north 4', 'line A { beams deep }')}
-`);
+profile shallow like plain { blocking.stock flat; bottom.stock flat; cleats { rip 3/4" x 3/4" from flat } }
+profile beaded like shallow { sides.stock wide; trim { stock bead } }
+profile under-beaded like shallow { sides.stock wide; under { stock bead; place under-beam } }
+profile low like shallow { sides.stock flat }
+profile strips like shallow { sides.stock wide; cleats { rip 3/4" x 3/4" from six } }
+${rooms.join('')}`;
+const layouts = await layoutsOf(TEXT(
+    room('alone', 'shallow', 'line A { splice 7\' 6" }'), room('trimmed', 'beaded', ''), room('molded', 'under-beaded', 'line A { splice 7\' 6" }'),
+    room('dying', 'low', 'line A { beams shallow }', { north: 4 }), room('cleated', 'strips', ''),
+));
 
 function of(name: string, part: Piece['part'], where: RegExp): string[] {
     const { ceiling } = layouts.find(layout => layout.room.name === name) as Required<Layout>, off = takeOffOf(ceiling);
@@ -56,9 +58,14 @@ describe('sides of lines that are longer than their boards', () => {
             ['line A, north side, in bay 1', 'side-A-1-north-a', 'side-A-1-north-b'], ['line A, south side, in bay 1', 'side-A-1-south-a', 'side-A-1-south-b'],
         ]);
     });
-    test('are left in one piece where nobody wants splices, or only those that are said', () => {
-        expect(of('never', 'side', /-A-/)).toEqual(['side-A-1-north 214 1/2" dies dies', 'side-A-1-south 214 1/2" dies dies']);
-        expect(of('said', 'side', /-A-/)).toEqual(['side-A-1-north 214 1/2" dies dies', 'side-A-1-south 214 1/2" dies dies']);
+    test.each([['never', ''], ['where-said', 'splice 7\' 6"']])('are left in one piece with splices %s, which is told', async (splices, splice) => {
+        const house = await TestWorkspace.open({ 'house.coffer': TEXT(room('den', 'shallow', `line A { ${splice} }`, { grid: `splices ${splices}` })) });
+        const { findings, layouts: [layout] } = inspect(readFile(house.document('house.coffer')));
+        expect(takeOffOf(layout!.ceiling!).pieces.filter(({ part, line }) => part === 'side' && line === 'A').map(({ cutBack }) => printInches(cutBack))).toEqual(['214 1/2"', '214 1/2"']);
+        expect(findings.filter(({ rule }) => rule === 'longer-than-the-board').map(({ message }) => message)).toEqual([
+            'The side (line A, bay 1) is 7\' 11 1/2" too long to come in one piece: it is 17\' 10 1/2", and 9\' 11" is the longest you can get. '
+                + 'Let it be spliced, as it is with `splices on-crossings`, or buy longer boards.',
+        ]);
     });
     test('are spliced behind lines that die into them', () => {
         // coffers of (214 1/2 - 21) / 4 = 48 3/8: centers of 1, 2, 3 at 51 7/8, 107 1/4, 162 5/8 from the band. its sides are spliced
@@ -69,8 +76,13 @@ describe('sides of lines that are longer than their boards', () => {
     });
     test('are spliced where their moldings are too long, which are scarfed', () => {
         expect(of('molded', 'side', /-north/)).toEqual(['side-A-1-north-a 114" dies splice', 'side-A-1-north-b 100 1/2" splice dies']);
-        const molding = of('molded', 'molding', /-north/);
-        expect(molding.map(each => each.split(' ')[0])).toEqual(['molding-A-1-north-a', 'molding-A-1-north-b']);
+        // under the beam, flush with its faces: 1 1/2" wide, so its back is so much behind the face; it ends along the bands there
+        expect(of('molded', 'molding', /-north/)).toEqual(['molding-A-1-north-a 114" 112 1/2" dies splice', 'molding-A-1-north-b 100 1/2" 102" splice dies']);
+    });
+    test('whose cleats are too long have them in pieces of one length', () => {
+        // 214 1/2 less 1/4 at either end, of 119: two of 107
+        expect(of('cleated', 'cleat', /-north/)).toEqual(['cleat-A-1-north-a 107" square splice', 'cleat-A-1-north-b 107" splice square']);
+        expect(of('cleated', 'side', /-north/)).toEqual(['side-A-1-north 214 1/2" dies dies']);
     });
 });
 

@@ -84,7 +84,8 @@ function label({ laid, board, strip, step, bundle }: Labeled, order: SawOrder, j
     const part = (isBundle ? partsTitle(piece.part) : partTitle(piece.part)).toUpperCase();
     const mark = fitText(isBundle ? `${bundle.length} alike` : placeInRoom(piece), width, 23, 11, 600);
     const length = figureWithUnit(piece.cutOverall, show);
-    const after = textWidth(length, 12.5, 600) + 6, edges = fitText(edgesText(piece, ticks => figure(ticks, show)), width - after - SHAPE.width - 6, 8.6, 5);
+    const after = textWidth(length, 12.5, 600) + 6, beside = piece.part === 'panel' ? `× ${figureWithUnit(piece.width, show)}` : edgesText(piece, ticks => figure(ticks, show));
+    const edges = fitText(beside, width - after - SHAPE.width - 6, 8.6, 5);
     const where = fitText(`${piece.room}: ${isBundle ? linesOf(bundle) : piece.where}`, width, 7.4, 5.4);
     const work = fitText(piece.work.filter(each => each.kind !== 'rip' || strip.rippedTo === undefined).map(shortWork).join(', '), width * 0.62, 7, 5.4);
     const jobWords = fitText(job, width * 0.36, 6.4, 5);

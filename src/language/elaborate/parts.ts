@@ -26,8 +26,8 @@ function wrapsOf(profile: Reading): Profile['wraps'] {
 }
 
 function readBack(part: Reading, home: ast.Profile): Profile['back'] {
-    const stock = part.stock('stock'), gap = part.length('gap'), running = part.word<Direction>('running'), seams = part.word<Back['seams']['value']>('seams');
-    return gap && seams && { ...part.place(home), thickness: part.measure('thickness'), stock, gap, running, seams };
+    const stock = part.stock('stock'), gap = part.length('gap'), running = part.word<Direction>('running'), seams = part.word<Back['seams']['value']>('seams'), nails = part.fasteners('nails');
+    return gap && seams && { ...part.place(home), thickness: part.measure('thickness'), stock, gap, running, seams, ...nails && { nails } };
 }
 
 /** Where the other side is said and cannot be known, neither are known: taken for alike they would make a wrong beam. */

@@ -98,7 +98,7 @@ function cutText({ stop, hand, pieces }: Pick<MiterCut, 'stop' | 'hand' | 'piece
 }
 
 function blockText({ kind, count, length, stock, for: use, out }: Block, show: Show): string {
-    const what = { 'cleat gauge': 'gauge blocks', 'miter test': 'test pieces', 'rabbet test': 'test length', 'slot test': 'test pieces' }[kind];
+    const what = { 'cleat gauge': 'gauge blocks', 'miter test': count === 1 ? 'test piece' : 'test pieces', 'rabbet test': 'test length', 'slot test': 'test pieces' }[kind];
     const names = [...new Set(out.map(board => board.name))];
     const found = names.length === 0 ? '' : `out of the ${names.length === 1 ? 'offcut' : 'offcuts'} of ${names.join(' and ')}`;
     const lacking = out.length === count ? '' : `no ${found === '' ? '' : 'other '}offcut of ${stock.name} is long enough: use scrap of the same thickness`;
