@@ -166,7 +166,8 @@ function beamOf(line: Pick<Line, 'section' | 'otherSide'>, job: JobSettings, { r
         ...profile.wraps && { wraps: true },
         ...profile.cleats && cleatThickness && cleatHeight
             && { cleats: {
-                width: cleatThickness.ticks, height: cleatHeight.ticks, short: profile.cleats.shortEachEnd.value, longest: longestPiece(profile.cleats.stock?.value, job),
+                width: cleatThickness.ticks, height: cleatHeight.ticks, short: profile.cleats.shortEachEnd.value,
+                longest: longestPiece(profile.cleats.stock?.value, job),
             } },
     };
 }

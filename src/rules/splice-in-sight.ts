@@ -32,9 +32,11 @@ the crossing, at 56 1/2". A band or a half beam along a wall is spliced behind a
             for (const wall of ceiling?.walls ?? []) {
                 const own = ceiling!.around[wall.name], meeting = crossingsOn(wall, ceiling!.lines), what = own?.kind === 'band' ? 'band' : 'half beam';
                 for (const { at, said, tape } of own?.splices ?? []) {
-                    if (!said || !tape || meeting.length === 0 || meeting.some(({ at: center, line }) => Math.abs(center - at) * 2 <= line.high - line.low)) continue;
+                    const isHidden = meeting.some(({ at: center, line }) => Math.abs(center - at) * 2 <= line.high - line.low);
+                    if (!said || !tape || meeting.length === 0 || isHidden) continue;
                     const { at: center, line: { name } } = [...meeting].sort((a, b) => Math.abs(a.at - at) - Math.abs(b.at - at))[0]!;
-                    const figure = roundTo((center - Math.round(tape.at)) * tape.way, job.cutTo.value), given = (room.wallSplices?.[wall.name] ?? []).find(one => sameSource(one.at, said));
+                    const figure = roundTo((center - Math.round(tape.at)) * tape.way, job.cutTo.value);
+                    const given = (room.wallSplices?.[wall.name] ?? []).find(one => sameSource(one.at, said));
                     report({
                         at: said,
                         message: `The splice of the ${what} along the ${wall.name} wall falls in a coffer. Put it behind line ${name}, which hides it`

@@ -38,8 +38,10 @@ interface Miter { readonly stock: Stock; readonly width: Ticks; readonly thickne
 
 /** A pair for every setting of the saw; where boards of two thicknesses meet in a square corner, each at its own angle, one of either. */
 function miterTests(pieces: readonly Piece[]): { stock: Stock; width: Ticks; count: number; use: string }[] {
-    const all = pieces.flatMap(({ ends, stock, width, thickness }) => ends.filter(isTurned).map((end): Miter => ({ stock, width, thickness, degrees: sawDegrees(end), flat: end.flat })));
-    const settings = each(all, m => [m.degrees, m.flat?.miter.toFixed(1), m.flat?.bevel.toFixed(1)]), kinds = each(all, m => [m.degrees, m.thickness]).map(([m]) => m!);
+    const all = pieces.flatMap(({ ends, stock, width, thickness }) => ends.filter(isTurned)
+        .map((end): Miter => ({ stock, width, thickness, degrees: sawDegrees(end), flat: end.flat })));
+    const settings = each(all, m => [m.degrees, m.flat?.miter.toFixed(1), m.flat?.bevel.toFixed(1)]);
+    const kinds = each(all, m => [m.degrees, m.thickness]).map(([m]) => m!);
     return settings.map(([first, ...others]) => {
         for (const own of [first!, ...others]) {
             const other = own.flat ? undefined : kinds.find(kind => isOther(own, kind));
