@@ -101,17 +101,17 @@ function checkSteps({ boards, steps, setUps }: SawOrder): void {
     const ends = new Map<string, { degrees: number; end: string; stop: number | undefined }[]>();
     for (const step of steps) if (step.do === 'miter') for (const { pieces, stop, end, hand } of step.cuts) for (const piece of pieces) {
         ends.set(piece.id, [...ends.get(piece.id) ?? [], { degrees: step.degrees, end, stop }]);
-        const miters = piece.ends.filter(e => e.cut === 'miter').length;
+        const miters = piece.ends.filter(isMitered).length;
         expect(hand).toBe(miters === 2 ? 'both ends' : piece.hand ?? 'either');
         if (piece.hand && miters === 1) expect(end, 'a left is mitered at its left as it lies').toBe(piece.hand);
     }
     for (const piece of new Set(all)) {
         const again = all.filter(p => p === piece).length;
-        const wanted = piece.ends.flatMap(e => (e.cut === 'miter' ? [e.degrees!] : [])).sort(byNumber);
+        const wanted = piece.ends.flatMap(e => (isMitered(e) ? [Math.abs(e.degrees!)] : [])).sort(byNumber);
         const done = (ends.get(piece.id) ?? []).filter((_, i) => i % again === 0);
         expect(ends.get(piece.id) ?? []).toHaveLength(again * wanted.length);
         expect(done.map(e => e.degrees).sort(byNumber)).toEqual(wanted);
-        expect(done.map(e => e.stop)).toEqual(wanted.length === 2 ? [undefined, piece.cutBack] : wanted.length === 1 ? [piece.cutBack] : []);
+        expect(done.map(e => e.stop)).toEqual(wanted.length === 2 ? [undefined, piece.cutOverall] : wanted.length === 1 ? [piece.cutOverall] : []);
         if (done.length === 2) expect(new Set(done.map(e => e.end)).size, 'two ends, not one twice').toBe(2);
     }
 
@@ -137,3 +137,8 @@ function checkSteps({ boards, steps, setUps }: SawOrder): void {
 
 const ids = (pieces: readonly Piece[]): string[] => pieces.map(p => p.id).sort();
 const byNumber = (a: number, b: number): number => a - b;
+
+/** A scarf is cut like a miter. */
+function isMitered({ cut, how }: Piece['ends'][number]): boolean {
+    return cut === 'miter' || cut === 'angled' && how === 'splice';
+}
