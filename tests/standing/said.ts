@@ -11,7 +11,7 @@ const BUTTED: Change = ['corners    mitered\n', 'corners    butted past north-so
 /** Another part, or one in place of the box, at the head of a profile. */
 const inSlim = (words: string): Change => ['profile slim { ', `profile slim { ${words}; `];
 /** Panels of a stock over all coffers. */
-const LINED = (words: string): Change[] => [['profile box {\n', `profile box {\n  back { thickness 3/4"; stock panel${words} }\n`]];
+const LINED = (words: string): Change[] => [['profile box {\n', `profile box {\n  back { thickness 3/4"; stock panel${words} }\n`]], NAILED = LINED('; nails 18 ga x 1 1/2" every 10"');
 const WRAPPED: Change = ['profile slim { blocking { stock flat-6 }; ', 'profile slim { wraps 5" x 4" clearance 1/4"; '];
 const HALF_BEAM: Change = ['kind         band', 'kind         half-beam; width 2"'];
 /** Bays of 1/4" more and less. */
@@ -93,8 +93,7 @@ export const TRIALS: Readonly<Record<string, Trial>> = {
     'Sides.rabbet/on': is('lower-back\n', 'lower-front\n'),
     'Sides.corners': is('corners    mitered\n', 'corners    butted past north-south\n'),
     'Sides.corners/past': is('butted past north-south', 'butted past east-west', BUTTED),
-    'Sides.nails': is('18 ga x 1 1/4" every 8"', '18 ga x 1" every 8"'),
-    'Sides.nails/every': is('every 8"', 'every 6"'),
+    'Sides.nails': is('18 ga x 1 1/4" every 8"', '18 ga x 1" every 8"'), 'Sides.nails/every': is('every 8"', 'every 6"'),
     'OtherSide.stock': is('other-side { stock wide-8 }', 'other-side { stock flat-6 }', inSlim('other-side { stock wide-8 }')),
     'OtherSide.rip': is('rip 6 7/8" }', 'rip 6 3/4" }', inSlim('other-side { rip 6 7/8" }')),
     'OtherSide.rip/with': is('with fence-s', 'with fence-t', inSlim('other-side { rip 6 7/8" with fence-s }')),
@@ -105,8 +104,7 @@ export const TRIALS: Readonly<Record<string, Trial>> = {
     'Cleats.rip': is('rip             3/4" x 3/4"', 'rip             3/4" x 5/8"'),
     'Cleats.rip/from': is('from strip-2', 'from flat-6'),
     'Cleats.gauge': is('gauge           3/4"', 'gauge           11/16"'),
-    'Cleats.nails': is('18 ga x 1" every 9"', '18 ga x 1 1/4" every 9"'),
-    'Cleats.nails/every': is('every 9"', 'every 7"'),
+    'Cleats.nails': is('18 ga x 1" every 9"', '18 ga x 1 1/4" every 9"'), 'Cleats.nails/every': is('every 9"', 'every 7"'),
     'Cleats.short-each-end': is('short-each-end  1/4"', 'short-each-end  1/2"'),
     'Bottom.stock': is('stock     flat-6b', 'stock     flat-6'),
     'Bottom.rip': is('5 13/32" with fence-e', '5 3/8" with fence-e'),
@@ -119,8 +117,7 @@ export const TRIALS: Readonly<Record<string, Trial>> = {
     'Bottom.biscuits': is('2 x #10', '1 x #10'),
     'Bottom.closing': is('closing   slots-opened', 'closing   sprung', HALL, ['stock flat-6b { size 1x6;', 'stock flat-6b { size 1x6; species yellow-poplar;']),
     'Bottom.press': is('press     1/32"', 'press     1/16"'),
-    'Bottom.nails': is('18 ga x 1 1/4" every 10"', '18 ga x 1 1/2" every 10"'),
-    'Bottom.nails/every': is('every 10"', 'every 8 1/2"'),
+    'Bottom.nails': is('18 ga x 1 1/4" every 10"', '18 ga x 1 1/2" every 10"'), 'Bottom.nails/every': is('every 10"', 'every 8 1/2"'),
     'Trim.stock': is('stock    strip-2', 'stock    flat-6'),
     'Trim.rip': is('1 1/4" with fence-f', '1 1/8" with fence-f'),
     'Trim.rip/with': is('with fence-f', 'with fence-z'),
@@ -128,8 +125,7 @@ export const TRIALS: Readonly<Record<string, Trial>> = {
     'Trim.spring': is('spring 38°', 'spring 45°', ['corners  mitered', 'corners  mitered; spring 38°']),
     'Trim.spring/projects': is('projects 2"', 'projects 2 1/8"', ['corners  mitered', 'corners  mitered; spring 38° projects 2"']),
     'Trim.spring/drops': is('drops 2"', 'drops 2 1/8"', ['corners  mitered', 'corners  mitered; spring 38° drops 2"']),
-    'Trim.nails': is('23 ga x 1" every 12"', '23 ga x 1 1/4" every 12"'),
-    'Trim.nails/every': is('every 12"', 'every 15"'),
+    'Trim.nails': is('23 ga x 1" every 12"', '23 ga x 1 1/4" every 12"'), 'Trim.nails/every': is('every 12"', 'every 15"'),
     'Profile.wraps': is('wraps 5" x 4"', 'wraps 5" x 4 1/2"', WRAPPED),
     'Profile.wraps/clearance': is('clearance 1/4"', 'clearance 3/8"', WRAPPED),
     'Back.thickness': is('back { thickness 1/4" }', 'back { thickness 3/8" }', inSlim('back { thickness 1/4" }')),
@@ -357,8 +353,7 @@ export const TRIALS: Readonly<Record<string, Trial>> = {
     'Labor.day': is('day         8 h', 'day         7 h'),
     'Labor.layout': is('15 min per crossing', '16 min per crossing'),
     'Labor.blocking': is('blocking    3 min', 'blocking    4 min'),
-    'Back.nails': is('18 ga x 1 1/2" every 10" }', '18 ga x 1 1/4" every 10" }', ...LINED('; nails 18 ga x 1 1/2" every 10"')),
-    'Back.nails/every': is('1 1/2" every 10" }', '1 1/2" every 7" }', ...LINED('; nails 18 ga x 1 1/2" every 10"')),
+    'Back.nails': is('18 ga x 1 1/2" every 10" }', '18 ga x 1 1/4" every 10" }', ...NAILED), 'Back.nails/every': is('1 1/2" every 10" }', '1 1/2" every 7" }', ...NAILED),
     'Labor.panels': is('panels      5 min', 'panels      6 min', ...LINED(''), ['  trim        3 min', '  panels      5 min per piece\n  trim        3 min']),
     'Labor.spacers': is('4 min per piece', '5 min per piece'),
     'Labor.sides': is('sides       5 min', 'sides       6 min'),
