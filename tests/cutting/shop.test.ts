@@ -53,6 +53,13 @@ describe('rooms apart', () => {
         expect(knownText(apart.closely.stocks[0]!.known))
             .toBe('none cheaper exists (ways of cutting compared: cut across; no piece turned; no board for two rooms, boards on hand given out beforehand)');
     });
+    // of five on hand the den takes one at first, the hall two: two that nobody takes may still be of use to the den
+    test('boards on hand that no room uses at first are those of the first room', () => {
+        const rack = stock({ feet: [12], perFoot: '2', onHand: [[5, inches(70)]] });
+        const own = [...several(1, 'den', id => piece(id, rack, inches(68), { room: 'den' })), ...several(2, 'hall', id => piece(id, rack, inches(68), { room: 'hall' }))];
+        const { asked } = questionsOf(own, job(), [], { apart: new Set(['den', 'hall']) });
+        expect(asked.map(({ problem }) => problem.boards.map(({ available }) => available))).toEqual([[3, null], [2, null]]);
+    });
     test('three rooms of one piece each take three boards instead of two', () => {
         const one = ['den', 'hall', 'study'].map(room => piece(room, stock({ feet: [12], perFoot: '2' }), inches(70), { room }));
         expect(bought(plans(one).closely)).toEqual(["2 x 12'"]);
