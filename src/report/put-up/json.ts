@@ -11,7 +11,9 @@ import { standingJson } from '../standing-json.ts';
 import { standingOfRooms } from '../standing.ts';
 import type { RoomPutUp } from './content.ts';
 import { isBeside, wayOf } from './way.ts';
-import type { PlacingJson, PoseJson, PutUpJson, PutUpRoomJson } from './shape.ts';
+import { layoutOf } from '../../pipeline/inspect.ts';
+import { otherChoice, type OtherChoice } from './other-choice.ts';
+import type { OtherChoiceJson, PlacingJson, PoseJson, PutUpJson, PutUpRoomJson } from './shape.ts';
 
 export function jsonPutUp(houses: readonly House[], putUpOf: (room: RoomPieces) => RoomPutUp | undefined, files: Files): JsonText {
     return printJson<PutUpJson>({
@@ -34,6 +36,7 @@ export function jsonPutUp(houses: readonly House[], putUpOf: (room: RoomPieces) 
                 } : null,
                 cycle: putUp?.cycle?.map(({ first }) => first) ?? [], stuck: putUp?.stuck ?? [],
                 before: putUp?.before.map(({ first, then, why }) => ({ first, then, why })) ?? [],
+                otherChoice: told ? otherJson(otherChoice(layoutOf(room.room).ceiling!, told.putUp), length) : null,
                 pressed: told?.pressed.map(({ lines, press, said, pieces, between, sum, asCut, bows, pushes }) => ({
                     lines, press: length(press), said, pieces, between, sum: length(sum), asCut: length(asCut),
                     bows: { length: length(bows.length), by: length(bows.by) }, pushes: pushes && { lines: pushes.lines, by: length(pushes.by) },
@@ -59,6 +62,15 @@ function poseJson({ aside, below, shape, angle, low }: Pose, length: (ticks: Tic
     return {
         east: length(Math.round(aside.x)), south: length(Math.round(aside.y)), below: length(below), shape,
         degrees: Math.round(angle * 180 / Math.PI * 1000) / 1000, low: shape === 'leaning' ? low === 0 ? 'first' : 'second' : null,
+    };
+}
+
+function otherJson(other: OtherChoice | undefined, length: (ticks: Ticks) => LengthJson): OtherChoiceJson | null {
+    if (!other) return null;
+    const { words, closing, proved, longest, splices, boards, minutes } = other;
+    return {
+        words, closing, proved, longest: { now: length(longest.now), then: length(longest.then) }, splices, boards,
+        minutes: minutes && { now: tenths(minutes.now), then: tenths(minutes.then) },
     };
 }
 

@@ -17,6 +17,7 @@ import { titleOf, type House, type RoomPieces } from '../house.ts';
 import type { Leaf, LeafSection } from '../leaf.ts';
 import { wayWords } from './closing-words.ts';
 import type { RoomPutUp, StepTold } from './content.ts';
+import { otherChoice, otherChoiceWords } from './other-choice.ts';
 import { howOf, type How } from './how.ts';
 import { piecesWords, stepWords, waysIn } from './words.ts';
 
@@ -51,7 +52,7 @@ function sectionsOf({ room }: RoomPieces, told: RoomPutUp, ceiling: Ceiling, job
             },
         },
         ...waysSection(room.name, steps, tape),
-        ...closingSection(room.name, told, tape),
+        ...closingSection(room.name, told, ceiling, tape),
         ...pressedSection(room.name, told, tape),
         ...putUp.firstBay ? [{
             heading: `first bay: coffer ${putUp.firstBay.coffer} of room ${room.name}`,
@@ -84,8 +85,9 @@ function upWords(up: number, all: number): string {
 }
 
 /** The ways in of what biscuits keep from going straight up: those that work, the best first. */
-function closingSection(room: string, { closings }: RoomPutUp, tape: Tape): LeafSection[] {
+function closingSection(room: string, { closings, putUp }: RoomPutUp, ceiling: Ceiling, tape: Tape): LeafSection[] {
     if (closings.length === 0) return [];
+    const other = otherChoice(ceiling, putUp);
     const each = closings.map(({ closing: { piece, wanted }, ways }) => ({
         name: nameInRoom(piece), wanted: printMark(wanted, tape),
         ways: ways.filter(({ works }) => works === true).slice(0, MOST_WAYS).map(way => wayWords(way, tape)),
@@ -97,7 +99,7 @@ function closingSection(room: string, { closings }: RoomPutUp, tape: Tape): Leaf
         return told.map((way, i) => [i === 0 ? listed(alike.map(({ name }) => name)) : '', i === 0 ? wanted : '', way]);
     });
     return [{
-        heading: `closing pieces, room ${room}`, words: ['For a while each would have to be so much shorter than it is. Ways in, the best first; figures of bent wood are approximate, and a scrap of the same board tells.'],
+        heading: `closing pieces, room ${room}`, words: [...other ? otherChoiceWords(other, tape) : [], 'For a while each would have to be so much shorter than it is. Ways in, the best first; figures of bent wood are approximate, and a scrap of the same board tells.'],
         table: { head: ['piece', 'shorter by', 'way in'], rows, figures: [1] },
     }];
 }

@@ -28,6 +28,8 @@ export interface PutUpRoomJson extends RoomHead {
     readonly stuck: readonly string[];
     /** What has to be there before what. */
     readonly before: readonly { readonly first: string; readonly then: string; readonly why: 'carries' | 'in-the-way' | 'runs-through' | 'custom' | 'ends-at' | 'last' | 'said' }[];
+    /** A choice of what runs through that leaves fewer closing pieces; null where there is none. */
+    readonly otherChoice?: OtherChoiceJson | null;
     /** What bottoms that are cut long do along their rows. */
     readonly pressed?: readonly PressedJson[];
     /** Minutes of one person for setting out before, and for filling and sanding after; null where nothing is timed. */
@@ -48,6 +50,21 @@ export interface PressedJson {
     readonly bows: { readonly length: LengthJson; readonly by: LengthJson };
     /** Or how far the outermost lines that the row meets are pushed off, each. */
     readonly pushes: { readonly lines: readonly string[]; readonly by: LengthJson } | null;
+}
+
+/** Each figure as it is and as it would be. */
+export interface OtherChoiceJson {
+    /** Which line runs through where, in words. */
+    readonly words: string;
+    readonly closing: { readonly now: Count; readonly then: Count };
+    /** Whether it is proved that no choice leaves fewer. */
+    readonly proved: boolean;
+    readonly longest: { readonly now: LengthJson; readonly then: LengthJson };
+    readonly splices: { readonly now: Count; readonly then: Count };
+    /** Of a plan made at once for the room alone. */
+    readonly boards: { readonly now: Count; readonly then: Count };
+    /** Of one person; null where nothing is timed. */
+    readonly minutes: { readonly now: number; readonly then: number } | null;
 }
 
 export interface PutUpStepJson {
