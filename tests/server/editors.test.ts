@@ -3,13 +3,13 @@ import type { CompletionList, Connection, Hover, InitializeParams, PublishDiagno
 import { FittingDiagnostics } from '../../src/server/fitting-diagnostics.ts';
 import { SHOW_RULE } from '../../src/server/messages.ts';
 import { createServerServices } from '../../src/server/services.ts';
-import { bundledServer, Client } from './client.ts';
+import { Client, shipped } from './client.ts';
 
 describe('an editor that says nothing of itself, over the protocol', () => {
     let client: Client;
     let uri: string;
     beforeAll(async () => {
-        client = await new Client(await bundledServer()).initialize();
+        client = await new Client(shipped).initialize();
         uri = await client.open('rooms/den.coffer');
     }, 60_000);
     afterAll(() => client.dispose());

@@ -3,13 +3,13 @@ import { join } from 'node:path';
 import type { CodeAction, CodeLens, InlayHint, SelectionRange, WorkspaceEdit } from 'vscode-languageserver';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { SHOW_PIECES } from '../../src/server/messages.ts';
-import { bundledServer, Client, hasNoErrors, hasRule } from './client.ts';
+import { Client, hasNoErrors, hasRule, shipped } from './client.ts';
 
 /** What an editor is shown beside the text, by the real server, and that it does not flicker. */
 let client: Client;
 let room: string;
 beforeEach(async () => {
-    client = await new Client(await bundledServer()).initialize([''], { commands: [SHOW_PIECES] });
+    client = await new Client(shipped).initialize([''], { commands: [SHOW_PIECES] });
     room = await client.open('rooms/den.coffer');
     await client.until(room, hasNoErrors);
 });

@@ -3,7 +3,7 @@ import { dirname, join } from 'node:path';
 import { afterEach, describe, expect, test } from 'vitest';
 import { MOST_FILES } from '../../src/language/workspace/most-files.ts';
 import { FILE_KIND, LIST_FOLDER, READ_FILE, type FileParams } from '../../src/server/messages.ts';
-import { bundledServer, Client, hasNoErrors, hasRule } from './client.ts';
+import { Client, hasNoErrors, hasRule, shipped } from './client.ts';
 
 /** A folder inside of a repository: what belongs together is the repository, as for the command line. */
 const FILES: Readonly<Record<string, string>> = {
@@ -33,7 +33,7 @@ const write = (name: string, text: string): void => {
 
 describe('a folder of a repository that is opened by itself', () => {
     test('has what its files import from above it, and the job above it; nothing else there is looked at', async () => {
-        client = new Client(await bundledServer());
+        client = new Client(shipped);
         for (const [name, text] of Object.entries({ ...FILES, '.git/HEAD': '' })) write(name, text);
         await client.initialize([FOLDER]);
         const pantry = await client.open(PANTRY);
@@ -47,7 +47,7 @@ describe('a folder of a repository that is opened by itself', () => {
     });
 
     test('hears of what changes above it on disk, where it is read there', async () => {
-        client = new Client(await bundledServer());
+        client = new Client(shipped);
         const { 'shared/yard.coffer': yard, 'job.coffer': job, ...rest } = FILES;
         for (const [name, text] of Object.entries({ ...rest, '.git/HEAD': '' })) write(name, text);
         await client.initialize([FOLDER]);
@@ -81,7 +81,7 @@ describe('a folder of a repository that is opened by itself', () => {
     });
 
     test('hears of a table that is named, wherever it lies in the repository', async () => {
-        client = new Client(await bundledServer());
+        client = new Client(shipped);
         const surveyed = FILES[PANTRY]!.replace('  grid {', '  survey { readings "../../surveys/pantry.csv" in millimeters }\n  grid {');
         const table = 'x,y,reading\n0,0,350\n2700,0,350\n2700,2100,350\n0,2100,350\n';
         for (const [name, text] of Object.entries({ ...FILES, [PANTRY]: surveyed, '.git/HEAD': '' })) write(name, text);
@@ -100,14 +100,14 @@ describe('a folder of a repository that is opened by itself', () => {
     });
 
     test('without a repository it stands for itself', async () => {
-        client = new Client(await bundledServer());
+        client = new Client(shipped);
         for (const [name, text] of Object.entries(FILES)) write(name, text);
         await client.initialize([FOLDER]);
         await client.until(await client.open(PANTRY), hasRule('import-outside-workspace'));
     });
 
     test('where only the editor reaches the files it is asked for them', async () => {
-        client = new Client(await bundledServer());
+        client = new Client(shipped);
         const at = ({ uri }: FileParams): string => uri.replace('vault:/', ''), there = Object.entries({ ...FILES, '.git/HEAD': '' });
         client.answer(FILE_KIND, (params: FileParams) => there.some(([name]) => name === at(params)) ? 'file' : there.some(([name]) => name.startsWith(`${at(params)}/`)) ? 'folder' : null);
         client.answer(READ_FILE, (params: FileParams) => FILES[at(params)] ?? null);
@@ -123,7 +123,7 @@ describe('a folder of a repository that is opened by itself', () => {
 });
 
 test('of a folder with more files than are read at once that is told, and what is opened is read all the same', async () => {
-    client = new Client(await bundledServer());
+    client = new Client(shipped);
     for (let i = 0; i <= MOST_FILES; i++) write(`many/f${i}.coffer`, i === 999 ? 'edition 1\nstock oak { size one }\n' : '');
     await client.initialize(['many']);
     // the last by its name

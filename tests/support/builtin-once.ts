@@ -8,8 +8,10 @@ import { BUILTIN_TEXT, isBuiltin } from '../../src/language/workspace/builtin.ts
  * time on it. In them the first parses and links it, and all look at the same tree, which nobody changes: what its words mean stands in it too,
  * whoever has found out. (A setup file of the tests.)
  */
-const parse = CofferParser.prototype.parse, link = CofferLinker.prototype.link;
+const parse = CofferParser.prototype.parse, { link, unlink } = CofferLinker.prototype;
 let first: ParseResult | undefined, links: LangiumDocument['references'] | undefined;
+
+const isShared = (document: LangiumDocument): boolean => isBuiltin(document.uri) && document.parseResult.value === first?.value;
 
 CofferParser.prototype.parse = function <T extends AstNode>(this: CofferParser, input: string, options?: Parameters<typeof parse>[1]): ParseResult<T> {
     if (input !== BUILTIN_TEXT || options !== undefined) return parse.call(this, input, options) as ParseResult<T>;
@@ -17,10 +19,14 @@ CofferParser.prototype.parse = function <T extends AstNode>(this: CofferParser, 
 };
 
 CofferLinker.prototype.link = async function (this: CofferLinker, document: LangiumDocument, token?: Parameters<typeof link>[1]): Promise<void> {
-    const isShared = isBuiltin(document.uri) && document.parseResult.value === first?.value;
-    if (isShared && links) document.references.push(...links);
+    if (isShared(document) && links) document.references.push(...links);
     else await link.call(this, document, token);
-    if (isShared) links ??= [...document.references];
+    if (isShared(document)) links ??= [...document.references];
+};
+
+CofferLinker.prototype.unlink = function (this: CofferLinker, document: LangiumDocument): void {
+    if (isShared(document)) document.references = [];
+    else unlink.call(this, document);
 };
 
 /** The library as the parser itself makes it, for whoever asks alone. */

@@ -1,13 +1,14 @@
 import { DiagnosticTag, type CodeAction, type Diagnostic, type Hover, type PublishDiagnosticsParams } from 'vscode-languageserver';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { piecesOverlap } from '../../../src/rules/pieces-overlap.ts';
-import { bundledServer, Client, hasNoErrors, hasRule } from '../client.ts';
+import { Client, hasNoErrors, hasRule, shipped } from '../client.ts';
+import { slow } from './slow-server.ts';
 
 /** Findings that take their time, as the real server publishes them: its closer look is one that is slow and always finds something. */
 let client: Client;
 let room: string;
 beforeEach(async () => {
-    client = await new Client(await bundledServer('tests/server/late/slow-server.ts')).initialize();
+    client = await new Client(slow).initialize();
     room = client.uri('rooms/den.coffer');
 });
 afterEach(() => client.dispose());
@@ -150,7 +151,7 @@ test('a fault in the closer look is said, and costs nothing else', async () => {
 
 test('the dry fit of the shipped server comes late too, and stays while its room is typed in', async () => {
     client.dispose();
-    client = await new Client(await bundledServer()).initialize();
+    client = await new Client(shipped).initialize();
     const isIt = hasRule(piecesOverlap.name);
     room = await client.open('untitled:hall', piecesOverlap.wrong);
     await client.until(room, isIt);

@@ -1,15 +1,14 @@
 import { NodeFileSystemProvider } from 'langium/node';
-import { createConnection, ProposedFeatures } from 'vscode-languageserver/node';
+import type { Connection } from 'vscode-languageserver';
 import type { Finding } from '../../../src/findings/finding.ts';
 import type { FileContent } from '../../../src/job/file.ts';
 import { inspect } from '../../../src/pipeline/inspect.ts';
 import { serve } from '../../../src/server/serve.ts';
 
 const WORK_MS = 30;
-const connection = createConnection(ProposedFeatures.all);
 
 /** The server with a closer look that takes its time and always finds something, so that tests can watch what becomes of it. */
-serve(connection, new NodeFileSystemProvider(), (file: FileContent): Finding[] => {
+export const slow = (connection: Connection): void => { serve(connection, new NodeFileSystemProvider(), (file: FileContent): Finding[] => {
     const [room] = file.rooms;
     if (!room) return [];
     connection.console.log(`looks at ${room.name}`);
@@ -25,4 +24,4 @@ serve(connection, new NodeFileSystemProvider(), (file: FileContent): Finding[] =
         },
         ...inspect(file).findings,                                  // what is known already
     ];
-});
+}); };
