@@ -3,9 +3,10 @@ import { mkdirSync, mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node
 import { constants, tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { some } from '../support/full.ts';
+import { FULL, some } from '../support/full.ts';
 import { folderWith } from './folder.ts';
 import { den, house, tooWide } from './house.ts';
+import { cofferwright } from './world.ts';
 
 /** The program as it is shipped, in one file, run as a process of its own. */
 const folder = mkdtempSync(join(tmpdir(), 'cofferwright-built-'));
@@ -52,9 +53,15 @@ describe('the built program', () => {
 
     test.skipIf(process.platform === 'win32')('a system that has too little to give is told, however little it is', () => {
         // each version of Node takes another number of files for itself; with fewer it ends before the program begins
-        const told = [20, 22, 24, 26].map(files => sh(`ulimit -n ${files}; "$0" "$1" check`)).filter(({ stderr }) => stderr.includes('cofferwright:'));
+        const noThread = /^cofferwright: The system lets no thread begin \(.*EMFILE\)$/, told: ReturnType<typeof sh>[] = [];
+        for (const files of [22, 24, 20, 26]) {
+            const ran = sh(`ulimit -n ${files}; "$0" "$1" check`);
+            if (ran.stderr.includes('cofferwright:')) told.push(ran);
+            // everyday the first that comes so far
+            if (!FULL && noThread.test(ran.stderr.split('\n')[0]!)) break;
+        }
         const words = told.map(({ stderr }) => stderr.split('\n')[0]);
-        expect(words).toContainEqual(expect.stringMatching(/^cofferwright: The system lets no thread begin \(.*EMFILE\)$/));
+        expect(words).toContainEqual(expect.stringMatching(noThread));
         expect(words.filter(line => line!.includes('mistake in the program'))).toEqual([]);
         expect(told.filter(({ status, stdout }) => status !== 2 || stdout !== '')).toEqual([]);
     });
@@ -161,8 +168,12 @@ describe('the built program', () => {
         expect(await new Promise(done => child.once('exit', (code, signal) => done(signal ? 128 + constants.signals[signal] : code)))).toBe(130);
     });
 
-    test('nothing is written where nothing should be', () => {
-        for (const argv of [['cut-list'], ['explain'], ['format', '--check']]) run(untouched, argv);
+    test('nothing is written where nothing should be', async () => {
+        // each of these as a process of its own where everything is run; what it writes is the same
+        for (const argv of [['cut-list'], ['explain'], ['format', '--check']]) {
+            if (FULL) run(untouched, argv);
+            else await cofferwright(untouched, argv);
+        }
         expect(readdirSync(untouched).sort()).toEqual(Object.keys(house).sort());
     });
 

@@ -7,6 +7,7 @@ import { inspect } from '../../src/pipeline/inspect.ts';
 import { inspectClosely } from '../../src/pipeline/inspect-closely.ts';
 import { RULES } from '../../src/rules/index.ts';
 import { applied } from '../support/applied.ts';
+import { FULL } from '../support/full.ts';
 import { mismatches, readMarked } from '../support/marked.ts';
 import { TestWorkspace } from '../support/workspace.ts';
 import { besideOf } from './beside.ts';
@@ -46,8 +47,13 @@ describe.each(fixtures)('%s', name => {
     it('each quick fix takes its finding away and brings no other', async () => {
         const before = findingsOf(workspace, texts).flat();
         // mended, what is allowed leaves a comment that allows nothing any more
+        const done = new Set<string>();
         for (const finding of before.filter(one => !one.allowed)) {
             for (const fix of finding.fixes) {
+                // everyday one of each kind, whatever its figures
+                const kind = `${finding.rule}: ${fix.title.replaceAll(/[\d/ '"-]+/g, ' ')}`;
+                if (!FULL && done.has(kind)) continue;
+                done.add(kind);
                 const mended = applied(fix, texts), written = Object.keys(texts).filter(path => mended[path] !== texts[path]);
                 await workspace.edit(Object.fromEntries(written.map(path => [path, mended[path]])));
                 const after = findingsOf(workspace, texts).flat();

@@ -54,7 +54,7 @@ describe('jobs that are only half known', () => {
                 for (const text of words) expect(text).not.toMatch(/undefined|NaN|Infinity|\[object|no length| {2}|\.\.$/);
                 expect(message).toMatch(/[.]$/);
             }
-        }), { numRuns: runs(1500, 200), seed: 41 });
-        expect(spoken.size, `only ${[...spoken].sort().join(', ')}`).toBeGreaterThan(runs(30, 20));
+        }), { numRuns: runs(1500, 100), seed: 41 });
+        expect(spoken.size, `only ${[...spoken].sort().join(', ')}`).toBeGreaterThan(runs(30, 10));
     });
 });

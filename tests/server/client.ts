@@ -50,7 +50,6 @@ export class Client {
     capabilities: InitializeResult['capabilities'] = {};
 
     private readonly process: ChildProcessWithoutNullStreams | undefined;
-    private readonly here: Connection | undefined;
     private readonly connection: MessageConnection;
     private readonly published = new Map<string, Diagnostic[]>();
     private readonly waiting = new Set<() => void>();
@@ -64,9 +63,8 @@ export class Client {
             this.connection = createMessageConnection(new StreamMessageReader(this.process.stdout), new StreamMessageWriter(this.process.stdin));
         } else {
             const there = new PassThrough(), back = new PassThrough();
-            this.here = createConnection(ProposedFeatures.all, new StreamMessageReader(there), new StreamMessageWriter(back));
             this.connection = createMessageConnection(new StreamMessageReader(back), new StreamMessageWriter(there));
-            program(this.here);
+            program(createConnection(ProposedFeatures.all, new StreamMessageReader(there), new StreamMessageWriter(back)));
         }
         this.connection.onNotification('textDocument/publishDiagnostics', (params: PublishDiagnosticsParams) => {
             const { uri, diagnostics } = params;
@@ -245,10 +243,9 @@ export class Client {
         return ended;
     }
 
-    /** Cleans up, whatever state the session is in. */
+    /** Cleans up, whatever state the session is in. A server in this process is heard no more, and ends with what it was about to say. */
     dispose(): void {
         this.connection.dispose();
-        this.here?.dispose();
         this.process?.kill();
         rmSync(this.folder, { recursive: true, force: true });
     }

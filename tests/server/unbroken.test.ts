@@ -1,5 +1,6 @@
 import { spawn } from 'node:child_process';
 import { describe, expect, test } from 'vitest';
+import { some } from '../support/full.ts';
 import { bundledServer } from './client.ts';
 
 interface Answer {
@@ -67,7 +68,7 @@ describe('the server lives on after', () => {
         const said = await saidTo(early, HELLO, LIVES);
         expect(said.find(({ id }) => id === 7)?.error?.code).toBe(-32002);
     });
-    test.each([[[null]], [5], [[{ uri: 'file:///a\ud800', name: 'a' }]], [[{ uri: 5, name: 'a' }, { name: 'b' }]]])('folders that are none: %j', async workspaceFolders => {
+    test.each(some([[[null]], [5], [[{ uri: 5, name: 'a' }, { name: 'b' }]], [[{ uri: 'file:///a\ud800', name: 'a' }]]], 2))('folders that are none: %j', async workspaceFolders => {
         const hello = message({ id: 1, method: 'initialize', params: { processId: null, rootUri: null, capabilities: {}, workspaceFolders } }) + message({ method: 'initialized', params: {} });
         const said = await saidTo(hello, LIVES);
         expect(findings(said, 'alive.coffer')).toEqual(['There is no name `brass` here.']);

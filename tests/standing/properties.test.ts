@@ -133,7 +133,7 @@ function toldOn(line: number, text: string, { findings }: Outcome): boolean {
 }
 
 // all of them take twenty seconds
-describe.each(some(Object.entries(TRIALS), 8))('%s', (_, { change, in: before = [] }) => {
+describe.each(some(Object.entries(TRIALS), 16))('%s', (_, { change, in: before = [] }) => {
     test('has an effect, or is told to have none', async () => {
         const first = changed(JOB, before), second = changed(first, [change]);
         const was = await outcomeOf(first);

@@ -49,10 +49,10 @@ test('whatever is offered passes the check of its own text without an error, goe
             if (offer.across.how !== 'equal' || offer.down.how !== 'equal') moved++;
             if (offer.says.some(words => words.startsWith('through'))) turned++;
         }
-    }), { numRuns: runs(120, 6), seed: 17 });
-    expect(offered).toBeGreaterThan(15);
-    expect(moved).toBeGreaterThan(3);
-    expect(turned).toBeGreaterThan(3);
+    }), { numRuns: runs(120, 3), seed: 17 });
+    expect(offered).toBeGreaterThan(runs(15, 5));
+    expect(moved).toBeGreaterThan(runs(3, 0));
+    expect(turned).toBeGreaterThan(runs(3, 0));
 }, 600_000);
 
 test('plain geometry excludes no grid of equal coffers that the whole check would pass', async () => {
@@ -68,6 +68,6 @@ test('plain geometry excludes no grid of equal coffers that the whole check woul
             expect(wrong.length, `${a.coffers} by ${d.coffers}, ${[...a.blocked, ...d.blocked].join('; ')}\n${text}`).toBeGreaterThan(0);
             excluded++;
         }
-    }), { numRuns: runs(80, 6), seed: 18 });
-    expect(excluded).toBeGreaterThan(10);
+    }), { numRuns: runs(80, 3), seed: 18 });
+    expect(excluded).toBeGreaterThan(runs(10, 3));
 }, 600_000);

@@ -2,7 +2,7 @@
 export const FULL = (process.env['FULL'] ?? '') !== '';
 
 /** How many of a property's cases are tried, or how often something has to have come up in them. The seed is the same, so everyday's are the first of all. */
-export function runs(all: number, everyday = Math.ceil(all / 15)): number {
+export function runs(all: number, everyday = Math.ceil(all / 30)): number {
     return FULL ? all : everyday;
 }
 

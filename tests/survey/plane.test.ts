@@ -61,7 +61,7 @@ test('following, it is the one that a program of whole numbers finds', async () 
         expect(chosen.scribed).toBeLessThanOrEqual((await byProgram(drawn, HAIR - FINE - 1e-6)).count);
         if (chosen.scribed === 0) return;
         expect(chosen.deepest / TICKS_PER_INCH).toBeLessThanOrEqual((await byProgram(drawn, HAIR - FINE - 1e-6, chosen.scribed)).depth + 2 * FINE);
-    }), { seed: 3, numRuns: runs(120, 12) });
+    }), { seed: 3, numRuns: runs(120, 4) });
     expect(bent).toBeGreaterThan(4);
 }, 120_000);
 
@@ -88,7 +88,7 @@ test.each<[string, Hanging]>([['level', { kind: 'level' }], ['following', { kind
                 break;                                  // a higher plane of this tilt scribes no fewer, and none less deep
             }
         }
-    }), { seed: 8, numRuns: runs(150, 15) });
+    }), { seed: 8, numRuns: runs(150, 5) });
 });
 
 test('where nothing has to be scribed it stays half way between what trim and blocking lap and the lowest ceiling', () => {

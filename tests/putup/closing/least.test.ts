@@ -63,7 +63,7 @@ it.each([false, true])('of any web no choice that can be put up leaves fewer, te
             expect(least).toMatchObject({ proved: true, atLeast: every.least });
             expect(judge(web, least.throughs)).toMatchObject({ closing: least.closing, cycle: null });
         }
-    }), { seed: 20, numRuns: runs(1500, 300) });
+    }), { seed: 20, numRuns: runs(1500, 100) });
 });
 
 it('what is not proved within the steps is told with its bound', () => {
@@ -73,5 +73,5 @@ it('what is not proved within the steps is told with its bound', () => {
         expect(least.atLeast).toBeLessThanOrEqual(every.least);
         expect(least.closing).toBeGreaterThanOrEqual(every.least);
         expect(least.proved).toBe(least.closing === least.atLeast);
-    }), { seed: 21, numRuns: runs(300, 100) });
+    }), { seed: 21, numRuns: runs(300, 40) });
 });
