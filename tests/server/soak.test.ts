@@ -8,7 +8,7 @@ import { FULL, runs } from '../support/full.ts';
 import { TestWorkspace } from '../support/workspace.ts';
 import { edited, seeded } from './random-edits.ts';
 
-const EDITS = runs(10_000, 200);
+const EDITS = runs(10_000, 120);
 /** Where the first measurement is taken: once what is compiled and kept on the way has settled, as far as a short run gets there. */
 const EARLY = EDITS >= 10_000 ? EDITS / 5 : EDITS / 2;
 
