@@ -52,7 +52,7 @@ test('all that the library says is not computed is tried', () => {
 const named = (part: string): RegExp => new RegExp(`(?<![a-z-])${part}${part.includes('-') ? '' : '-(?:[A-Z]|\\d+)'}(?![A-Za-z0-9])`);
 
 /** Every row through every output takes minutes; everyday each row goes through a fortieth of them, one after the other another. */
-const tried = (row: number): typeof OUTPUTS => (FULL ? OUTPUTS : OUTPUTS.filter((_, output) => (3 * row + output) % 40 === 0));
+const tried = (row: number): typeof OUTPUTS => (FULL ? OUTPUTS : OUTPUTS.filter((_, output) => (row + output) % 40 === 0));
 
 describe.each(Object.entries({ ...SAID, ...BESIDES }).map(([name, said], row) => [name, said, row] as const))('%s', (_, { files, lacks = [], calm }, row) => {
     test('stands at the head of every output, and no figure that it makes wrong', async () => {
