@@ -13,16 +13,18 @@ import { serve } from '../../src/server/serve.ts';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 
-let bundled: Promise<string> | undefined;
-/** Bundles the server as it is shipped, once, and returns the path of the program. */
-export function bundledServer(): Promise<string> {
-    return bundled ??= bundleServer();
+const bundled = new Map<string, Promise<string>>();
+/** Bundles the server as it is shipped, or another one, once, and returns the path of the program. */
+export function bundledServer(entry = 'src/server/main.ts'): Promise<string> {
+    const known = bundled.get(entry) ?? bundleServer(entry);
+    bundled.set(entry, known);
+    return known;
 }
 
-async function bundleServer(): Promise<string> {
+async function bundleServer(entry: string): Promise<string> {
     const { forNode } = await import(pathToFileURL(join(root, 'src/build/bundle.mjs')).href) as { forNode: object };
-    const outfile = join(root, `.cache/server-test/main.${process.pid}.cjs`);
-    await build({ ...forNode, format: 'cjs', mainFields: ['module', 'main'], entryPoints: ['src/server/main.ts'], outfile });
+    const outfile = join(root, `.cache/server-test/${entry.replaceAll('/', '-')}.${process.pid}.cjs`);
+    await build({ ...forNode, format: 'cjs', mainFields: ['module', 'main'], entryPoints: [entry], outfile });
     return outfile;
 }
 

@@ -1,7 +1,7 @@
 import { DiagnosticTag, type CodeAction, type Diagnostic, type Hover, type PublishDiagnosticsParams } from 'vscode-languageserver';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { piecesOverlap } from '../../../src/rules/pieces-overlap.ts';
-import { Client, hasNoErrors, hasRule, shipped } from '../client.ts';
+import { bundledServer, Client, hasNoErrors, hasRule } from '../client.ts';
 import { slow } from './slow-server.ts';
 
 /** Findings that take their time, as the real server publishes them: its closer look is one that is slow and always finds something. */
@@ -12,6 +12,13 @@ beforeEach(async () => {
     room = client.uri('rooms/den.coffer');
 });
 afterEach(() => client.dispose());
+
+/** What goes by the order in which a disk, a build and an editor come to it is tried with a server of its own. */
+async function inAProcess(entry?: string): Promise<void> {
+    client.dispose();
+    client = await new Client(await bundledServer(entry)).initialize();
+    room = client.uri('rooms/den.coffer');
+}
 
 const LATE = 'slow-rule';
 const late = (findings: readonly Diagnostic[]): Diagnostic[] => findings.filter(({ code }) => code === LATE);
@@ -150,8 +157,7 @@ test('a fault in the closer look is said, and costs nothing else', async () => {
 });
 
 test('the dry fit of the shipped server comes late too, and stays while its room is typed in', async () => {
-    client.dispose();
-    client = await new Client(shipped).initialize();
+    await inAProcess();
     const isIt = hasRule(piecesOverlap.name);
     room = await client.open('untitled:hall', piecesOverlap.wrong);
     await client.until(room, isIt);
@@ -180,6 +186,7 @@ describe('are gone', () => {
     });
 
     test('with a file that is deleted: while it is open it is what the editor holds, and closed it is gone', async () => {
+        await inAProcess('tests/server/late/slow-process.ts');
         await openedDen();
         const from0 = client.history.length;
         await client.onDiskChange('rooms/den.coffer', undefined);
