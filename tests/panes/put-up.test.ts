@@ -122,4 +122,36 @@ describe('the pane of putting up', () => {
         expect([html.name, csv.name]).toEqual(['put-up-dining.html', 'put-up-dining.csv']);
         expect(String(html.bytes)).not.toContain('<button');
     });
+
+    test('on paper: a picture of each step that shows what is up by then, and no more', async () => {
+        const { bytes } = await putUpPage.exports.html!(room, undefined), page = String(bytes);
+        expect([...page.matchAll(/<figcaption><b>(\d+)\. /g)].map(([, number]) => Number(number))).toEqual(steps.map(({ number }) => number));
+        const named = new Map([...page.matchAll(/<g id="(steps?-[\w-]+)"[^>]*>(.*?)<\/g>/gs)].map(([, id, inside]) => [id!, inside!]));
+        // every piece is drawn once, and every picture names it once: as up, as going up, or not at all
+        const piecesIn = (markup: string): number => [...markup.matchAll(/<path |<use href="#([\w-]+)"/g)]
+            .reduce((sum, [, id]) => sum + (id === undefined ? 1 : id === 'step-ground' ? 0 : piecesIn(named.get(id)!)), 0);
+        const pictures = [...page.matchAll(/<svg viewBox="[^"]*" role="img" aria-label="(\d+)\. [^"]*">(.*?)<\/svg>/gs)];
+        expect(pictures).toHaveLength(steps.length);
+        let up = 0;
+        for (const [i, [, number, picture]] of pictures.entries()) {
+            const [, , before, now] = /class="later"\/>(<g class="up">(.*?)<\/g>)(<use href="#[\w-]+" class="now"\/>)/.exec(picture!)!;
+            expect([Number(number), piecesIn(before!), piecesIn(now!)]).toEqual([steps[i]!.number, up, steps[i]!.pieces.length]);
+            up += steps[i]!.pieces.length;
+        }
+        expect(page.length).toBeLessThan(900_000);
+    });
+
+    test('printed, a heading stays with what it heads, and every picture and row in one piece', async () => {
+        const { bytes } = await putUpPage.exports.html!(room, undefined), pane = await opened();
+        // the pane's policy takes no style sheets but its own
+        await pane.page.goto('about:blank');
+        await pane.page.setContent(String(bytes));
+        await pane.page.emulateMedia({ media: 'print' });
+        // where pages break nobody tells a script; what the browser is told is there
+        const parted = await pane.page.evaluate(() => [...document.querySelectorAll('h1,h2,h3,.legend')].filter(head => getComputedStyle(head).breakAfter !== 'avoid').map(head => head.textContent));
+        const broken = await pane.page.evaluate(() => [...document.querySelectorAll('figure,tr')].filter(part => getComputedStyle(part).breakInside !== 'avoid').length);
+        expect([parted, broken]).toEqual([[], 0]);
+        await pane.page.emulateMedia({ media: null });
+        await pane.close();
+    });
 });
