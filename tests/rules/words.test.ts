@@ -1,20 +1,22 @@
 import { expect, test } from 'vitest';
-import type { Ceiling, Line } from '../../src/ceiling/model.ts';
+import type { Ceiling, Layout, Line } from '../../src/ceiling/model.ts';
 import type { Clash, Miscount, Misfit } from '../../src/dryfit/model.ts';
 import { inches } from '../../src/quantity/rational.ts';
 import { cofferWords } from '../../src/rules/coffer-off-size.ts';
 import { isRounded, jointWords } from '../../src/rules/joint-opens.ts';
+import { notSupportedLayout } from '../../src/rules/not-supported-layout.ts';
 import { countWords } from '../../src/rules/piece-miscounted.ts';
 import { overlapWords } from '../../src/rules/pieces-overlap.ts';
 import { explainRule } from '../../src/rules/reference.ts';
 import { ruleNamed } from '../../src/rules/index.ts';
+import type { Found } from '../../src/rules/rule.ts';
 import { bottomsNamed, remaining, turnedWords } from '../../src/rules/support/closing-words.ts';
 import { FAULT_OF_THE_LIST } from '../../src/rules/support/fit-words.ts';
 import { placeSaidOf } from '../../src/rules/support/line-places.ts';
 import { rowFound } from '../../src/rules/support/row-words.ts';
 import { sizesOf } from '../../src/rules/support/words.ts';
 import { undersideWords } from '../../src/rules/underside-not-flush.ts';
-import { given, job, piece, stock } from '../cutting/samples.ts';
+import { given, job, nowhere, piece, stock } from '../cutting/samples.ts';
 
 /** What is said of lists that are wrong: no job makes them, so faults are made up, one of each kind. */
 const side = piece('den.side-A-1-north', stock(), inches(50), { part: 'side' }), other = piece('den.side-1-2-west', stock(), inches(50), { part: 'side' });
@@ -107,4 +109,13 @@ test('the mended lines of an example: what is between the lines that stay, or th
     expect(mended('a\nb\n', 'a\nb\nc\n')).toBe('    c');
     expect(mended('a\nb\n', 'x\na\nb\n')).toBe('    x');
     expect(mended('a\na\n', 'a\na\na\n')).toBe('    a');
+});
+
+// what nothing is computed from makes every figure of the beam wrong; one place of a profile is told
+test('a profile that says what is not computed is told where it says it, of the grid and of a line', () => {
+    const at = (line: number) => ({ ...nowhere, range: { start: { line, character: 0 }, end: { line, character: 5 } } });
+    const said = (places: readonly number[]) => ({ value: { notComputed: places.map(at) } }), found: Found[] = [];
+    const room = { grid: { beams: said([3, 4]) }, lines: [{ beams: said([7]) }, { beams: said([]) }, {}] };
+    notSupportedLayout.check.room!({ layout: { room, troubles: [] } as unknown as Layout, job: job(), pieces: () => [] }, one => found.push(one));
+    expect(found).toEqual([at(3), at(7)].map(place => ({ at: place, message: 'Not computed yet: what this part does to the beam. What can be computed: the beam without it.' })));
 });
