@@ -22,3 +22,4 @@ export { drawBoard } from './boards/single.ts';
 export { drawLabels, labelGridFor } from './boards/labels.ts';
 export { drawView, type Picture } from './view/picture.ts';
 export { pictureSvg } from './view/picture-svg.ts';
+export { drawSurvey } from './survey/sheet.ts';

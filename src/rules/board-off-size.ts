@@ -22,13 +22,14 @@ export const boardOffSize = defineRule({
     severity: 'warning',
     title: 'A measured board is off its size: what it is spoiled for, and where it may still go',
     explanation: `
-Boards of one stock are not all alike: one is dressed a hair narrow, one thin, one has a split that leaves 10'. A board that is measured at
-the bench (\`board b1 poplar-1x6 { width 5 3/8" }\`) is held against every piece of its stock. It will not do for what is as wide as the stock,
-or ripped wider than it is; for what is seen or mitered where it is over 1/64" thicker or thinner; for what is longer than it is.
+Boards of one stock are not all alike: one is dressed a hair narrow, one thin, one has a split that leaves 10'. A board that is measured
+at the bench (\`board b1 poplar-1x6 { width 5 3/8" }\`) is held against every piece of its stock. It will not do for what is as wide as
+the stock, or ripped wider than it is; for what is seen or mitered where it is over 1/64" thicker or thinner; for what is longer than it
+is.
 
-A board of 5 3/8" is 1/8" too narrow for sides of 5 1/2": their lower edges would hang 1/8" higher than those beside them. It may still be
-ripped for cleats. Where \`into\` names pieces that were cut from it already it is an **error**: they are cut again, from what is left of other
-boards where that is long enough. What it does no harm for is told, so that it is used there.`,
+A board of 5 3/8" is 1/8" too narrow for sides of 5 1/2": their lower edges would hang 1/8" higher than those beside them. It may still
+be ripped for cleats. Where \`into\` names pieces that were cut from it already it is an **error**: they are cut again, from what is left
+of other boards where that is long enough. What it does no harm for is told, so that it is used there.`,
     wrong,
     right: changed(wrong, '5 3/8"', '5 1/2"'),
     basis: '1/64", and 1/32" for what nobody sees: common practice, no source.',

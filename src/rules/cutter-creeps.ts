@@ -16,14 +16,14 @@ export const cutterCreeps = defineRule({
     severity: 'warning',
     title: 'The readings of a gauge creep: the cutter moves, and will spoil a board',
     explanation: `
-A bit slides in its collet, a fence creeps, a blade heats up: each board is cut a little deeper than the one before, and each reading by itself
-looks well enough. Readings of the gauge, written in their order (\`gauge 0.250", 0.251", 0.253" meant 1/4" of "rabbet"\`), are looked at for a
-trend that chance would hardly make: of at least four readings, all orders of them are counted, and a trend as clear as theirs has to come up
-in no more than one in twenty.
+A bit slides in its collet, a fence creeps, a blade heats up: each board is cut a little deeper than the one before, and each reading by
+itself looks well enough. Readings of the gauge, written in their order (\`gauge 0.250", 0.251", 0.253" meant 1/4" of "rabbet"\`), are
+looked at for a trend that chance would hardly make: of at least four readings, all orders of them are counted, and a trend as clear as
+theirs has to come up in no more than one in twenty.
 
-Five readings from 0.250" to 0.256", one every five boards, rise by 0.0015" a reading. At that rate the cut is 1/64" off, where a board is to be looked at,
-after 32 more boards, and 1/32" off, where it is scrap, after 84. Set the cutter again before that, and begin a new line of readings. A single
-reading over 1/64" off is told too, and over 1/32" it is an **error**.`,
+Five readings from 0.250" to 0.256", one every five boards, rise by some 0.0015" a reading. At that rate the cut is 1/64" off, where a
+board is to be looked at, after 31 more boards, and 1/32" off, where it is scrap, after 83. Set the cutter again before that, and begin a
+new line of readings. A single reading over 1/64" off is told too, and over 1/32" it is an **error**.`,
     wrong,
     right: changed(wrong, '0.250", 0.251", 0.253", 0.254", 0.256"', '0.250", 0.251", 0.250", 0.249", 0.250"'),
     basis: 'Kendall\'s rank test of a trend, slope by Theil and Sen; 1/64" to look at, 1/32" to reject, a gauge every fifth board: common practice, no source.',

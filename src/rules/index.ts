@@ -1,3 +1,4 @@
+import { alarmInDraft } from './alarm-in-draft.ts';
 import { allowUnused } from './allow-unused.ts';
 import { badCount } from './bad-count.ts';
 import { bandHitsCasing } from './band-hits-casing.ts';
@@ -69,6 +70,7 @@ import { orderNamesNothing } from './order-names-nothing.ts';
 import { orderOfItself } from './order-of-itself.ts';
 import { otherSideNowhere } from './other-side-nowhere.ts';
 import { panelNotFromItsSheet } from './panel-not-from-its-sheet.ts';
+import { panelWontOpen } from './panel-wont-open.ts';
 import { partVanishes } from './part-vanishes.ts';
 import { paymentOverContract } from './payment-over-contract.ts';
 import { phaseOverWhole } from './phase-over-whole.ts';
@@ -90,6 +92,7 @@ import { slotsWontFit } from './slots-wont-fit.ts';
 import { spacerHitsCleat } from './spacer-hits-cleat.ts';
 import { spliceInSight } from './splice-in-sight.ts';
 import { springBreaks } from './spring-breaks.ts';
+import { sprinklerBehindBeam } from './sprinkler-behind-beam.ts';
 import { stockOffSeason } from './stock-off-season.ts';
 import { surveyStopsShort } from './survey-stops-short.ts';
 import { surveyUnclear } from './survey-unclear.ts';
@@ -108,6 +111,7 @@ import { wrappedHitsBottom } from './wrapped-hits-bottom.ts';
 
 /** Every rule of the checker, by name. */
 export const RULES: readonly Rule[] = [
+    alarmInDraft,
     allowUnused,
     badCount,
     bandHitsCasing,
@@ -179,6 +183,7 @@ export const RULES: readonly Rule[] = [
     orderOfItself,
     otherSideNowhere,
     panelNotFromItsSheet,
+    panelWontOpen,
     partVanishes,
     paymentOverContract,
     phaseOverWhole,
@@ -199,6 +204,7 @@ export const RULES: readonly Rule[] = [
     spacerHitsCleat,
     spliceInSight,
     springBreaks,
+    sprinklerBehindBeam,
     stockOffSeason,
     surveyStopsShort,
     surveyUnclear,

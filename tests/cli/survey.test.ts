@@ -109,7 +109,7 @@ describe('survey', () => {
         expect(count('shim')).toBe(room!.sides.flatMap(({ shims }) => shims).length);
         expect(count('spacer-at-most')).toBe(room!.spacers.length);
         await cofferwright(cwd, ['print', '--page', 'survey', '--out', 'pages']);
-        expect(readFileSync(join(cwd, 'pages', 'survey-den.html'), 'utf8')).toContain('A-2-north');
+        expect(readFileSync(join(cwd, 'pages', 'survey-den.html'), 'utf8')).toMatch(/A-2-north[^]*<div class="drawing"><svg /);
         expect((await cofferwright(folderWith(house), ['survey'])).out).toContain('Nothing is said of how level its ceiling is');
     });
 });
@@ -119,9 +119,12 @@ describe('survey --templates', () => {
         const cwd = folderWith(under(VALLEY)), { code, out } = await cofferwright(cwd, ['survey', '--templates', 'scribed']);
         expect(code).toBe(1);
         const files = readdirSync(join(cwd, 'scribed')).filter(name => name.startsWith('scribe-'));
-        expect(files).toEqual(expect.arrayContaining(['scribe-den-1.svg', 'scribe-den.html']));
+        expect(files).toEqual(expect.arrayContaining(['scribe-den-1.svg', 'scribe-den.html', 'scribe-den.pdf']));
         expect(out).toContain('scribed/scribe-den.html');
         const [svg, html] = ['scribe-den-1.svg', 'scribe-den.html'].map(name => readFileSync(join(cwd, 'scribed', name), 'utf8')) as [string, string];
+        // PDF: a page for each sheet, letter paper, so that a point is 1/72" whatever prints it
+        const pdf = readFileSync(join(cwd, 'scribed', 'scribe-den.pdf'), 'latin1');
+        expect(pdf.match(/\/MediaBox \[0 0 612 792\]/g)?.length).toBe(files.filter(name => name.endsWith('.svg')).length);
         // a browser prints it as wide as the paper is
         expect(html).toContain('@page{size:210mm 297mm'.replace('210mm 297mm', '8.5in 11in'));
         expect(svg).toMatch(/width="8\.5in" height="11in"/);

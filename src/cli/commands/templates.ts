@@ -19,14 +19,16 @@ export interface SurveyOptions extends ListOptions {
 export async function survey(options: SurveyOptions, world: World): Promise<ExitCode> {
     if (options.templates === undefined) return list(options, world);
     let any = false;
-    const code = await writeRoomFiles({ ...options, out: options.templates, force: options.force ?? false }, world, 'Drawing', (ceiling, _, standing) => {
+    const code = await writeRoomFiles({ ...options, out: options.templates, force: options.force ?? false }, world, 'Drawing', async (ceiling, _, standing) => {
         const surveyed = surveyedOf(ceiling, takeOffOf(ceiling)), { name } = ceiling.room;
         const sheets = (surveyed ? drawTemplates(ceiling, surveyed) : []).map(sheet => withNotice(sheet, standingNotice(standing)));
         if (sheets.length === 0) return [];
         any = true;
+        const title = `Scribe templates, ${ceiling.room.title ?? name}`, { sheetsPdf } = await import('../../exports/pdf/bid.ts');
         return [
             ...sheets.map((sheet, i) => ({ names: [`scribe-${name}-${i + 1}`], ending: 'svg', content: toSvg(sheet, { theme: 'print' }) })),
-            { names: [`scribe-${name}`], ending: 'html', content: printedSheets(`Scribe templates, ${ceiling.room.title ?? name}`, sheets) },
+            { names: [`scribe-${name}`], ending: 'html', content: printedSheets(title, sheets) },
+            { names: [`scribe-${name}`], ending: 'pdf', content: await sheetsPdf(title, sheets) },
         ];
     });
     if (!any) world.terminal.say('No side has to be scribed, as far as the readings reach.');

@@ -7,6 +7,7 @@ import { drawSheetOn } from './sheet.ts';
 
 export { changeOrderPdf } from './change-order.ts';
 export { invoicePdf } from './invoice.ts';
+export { sheetsPdf } from './sheets.ts';
 
 /**
  * The client's page as PDF: the same words as the printed page, its drawings as lines and letters, each on a page of its

@@ -8,12 +8,12 @@ type Doc = InstanceType<typeof PDFDocument>;
  */
 const NO_TIME = { getTime: () => 0, toISOString: () => '1970-01-01T00:00:00.000Z' };
 
-/** A document in the drawings' letters, letter paper. */
-export function newDocument(Document: typeof PDFDocument, title: string, author: string | undefined): Doc {
+/** A document in the drawings' letters, letter paper; with its first page, unless whoever wants it has pages of other paper. */
+export function newDocument(Document: typeof PDFDocument, title: string, author: string | undefined, withPage = true): Doc {
     const doc = new Document({
         // 1.3 has no second description of the file, which the library writes without escaping what it is told
         size: 'LETTER', margins: { top: 60, bottom: 60, left: 62, right: 62 }, lang: 'en', displayTitle: true, pdfVersion: '1.3',
-        font: firstFont(),
+        font: firstFont(), autoFirstPage: withPage,
         info: { Title: title, ...author !== undefined && { Author: author }, CreationDate: NO_TIME as never },
     });
     Object.defineProperty(doc.info, 'CreationDate', { value: NO_TIME, enumerable: false });

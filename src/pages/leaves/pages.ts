@@ -2,6 +2,7 @@ import { benchContent } from '../../report/bench/content.ts';
 import { csvBench } from '../../report/bench/csv.ts';
 import { benchLeaf } from '../../report/bench/leaf.ts';
 import { bowedWalls } from '../../measure/bowed.ts';
+import { drawSurvey, toSvg } from '../../drawing/index.ts';
 import { holdingContent } from '../../report/joists/content.ts';
 import { csvJoists } from '../../report/joists/csv.ts';
 import { joistsLeaf } from '../../report/joists/leaf.ts';
@@ -24,7 +25,8 @@ import { wallsLeaf } from '../../report/walls/leaf.ts';
 import type { CsvText } from '../../text/fit.ts';
 import { fileName } from '../../text/file-name.ts';
 import type { Page, RoomOnPage } from '../page.ts';
-import { printedLeaf } from './printed.ts';
+import { html, trusted } from '../shared/html.ts';
+import { printedLeaf, type Under } from './printed.ts';
 
 /** Pages that are printed and have no pane. */
 export type LeafKind = 'bench' | 'joists' | 'measure' | 'trades' | 'seasons' | 'survey' | 'walls';
@@ -62,6 +64,14 @@ const MADE: Readonly<Record<LeafKind, Made>> = {
     },
 };
 
+/** What is drawn under the tables. */
+const DRAWN: Readonly<Partial<Record<LeafKind, (room: RoomOnPage) => Under | undefined>>> = {
+    survey: ({ ceiling, takeOff }) => {
+        const sheet = drawSurvey(ceiling, takeOff);
+        return sheet && { body: html`<div class="drawing">${trusted(toSvg(sheet, { as: 'part of a page' }))}</div>`, style: '.drawing svg{width:100%;height:auto}' };
+    },
+};
+
 /** The files that each is kept as. */
 export const LEAVES: Readonly<Record<LeafKind, Pick<Page, 'exports'>>> = {
     bench: keptAs('bench'), joists: keptAs('joists'), measure: keptAs('measure'), trades: keptAs('trades'), seasons: keptAs('seasons'), survey: keptAs('survey'),
@@ -71,7 +81,7 @@ export const LEAVES: Readonly<Record<LeafKind, Pick<Page, 'exports'>>> = {
 function keptAs(kind: LeafKind): Pick<Page, 'exports'> {
     return {
         exports: {
-            html: room => ({ name: fileName(kind, room.layout.room.name, 'html'), bytes: printedLeaf(MADE[kind].leaf(houseOf(room), room)) }),
+            html: room => ({ name: fileName(kind, room.layout.room.name, 'html'), bytes: printedLeaf(MADE[kind].leaf(houseOf(room), room), DRAWN[kind]?.(room)) }),
             csv: room => ({ name: fileName(kind, room.layout.room.name, 'csv'), bytes: MADE[kind].csv(houseOf(room), room) }),
         },
     };

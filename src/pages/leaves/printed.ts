@@ -6,7 +6,7 @@ import { attributes, html, type Html } from '../shared/html.ts';
 import { printable } from '../shared/printable.ts';
 
 /** What stands under the tables of a page, before its notes, and how it looks. */
-interface Under { readonly body: Html; readonly style: string }
+export interface Under { readonly body: Html; readonly style: string }
 
 /** A page of tables and sentences as one HTML file that prints well. */
 export function printedLeaf({ title, of, house: { rooms }, sections, notes, cautions }: Leaf, under?: Under): HtmlText {

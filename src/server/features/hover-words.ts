@@ -1,7 +1,9 @@
 import { tapeOf } from '../../job/tape.ts';
 import type { Ceiling, Derived, Line, Section } from '../../ceiling/model.ts';
-import type { JobSettings } from '../../job/model.ts';
+import type { JobSettings, Room } from '../../job/model.ts';
 import { inInches, inMillimeters } from '../../language/elaborate/print.ts';
+import { dimensionsOf, isAsked } from '../../measure/dimensions.ts';
+import { knownWords } from '../../measure/known-words.ts';
 import { t } from '../../pages/shared/words.ts';
 import { whyText } from '../../provenance/why-text.ts';
 import { sumOf, term, type Why } from '../../provenance/why.ts';
@@ -38,6 +40,13 @@ export function partInWords(word: string, section: Section, job: JobSettings): r
         case 'spacers': case 'height': return section.spacerRoom ? [t('room for the spacers {0}: {1}', inBoth(section.spacerRoom.ticks, job), why(section.spacerRoom, job))] : [];
         default: return [];
     }
+}
+
+/** How the length of a wall or the place of a fixture is known, once the room is asked for it. */
+export function knownInWords(room: Room, kind: 'wall' | 'fixture', name: string): readonly string[] {
+    if (!isAsked(room)) return [];
+    const own = dimensionsOf(room).find(dimension => dimension.name === name && (kind === 'wall') === (dimension.kind === 'wall'));
+    return own ? [t('How it is known: {0}', knownWords(own))] : [];
 }
 
 /** How a wall is divided: the wall, less what stands at its ends and the beams across it, in so many coffers. */

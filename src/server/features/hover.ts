@@ -13,7 +13,7 @@ import { asWritten, beside, picture, type Shown } from '../../text/markdown.ts';
 import type { Client } from '../client.ts';
 import type { Colors } from '../messages.ts';
 import type { Figures, RoomFigures } from './figures.ts';
-import { beamInWords, partInWords, runInWords } from './hover-words.ts';
+import { beamInWords, knownInWords, partInWords, runInWords } from './hover-words.ts';
 
 /** A section and the job it is shown in. */
 interface InJob { readonly section: Section; readonly job: JobSettings }
@@ -45,9 +45,12 @@ export class CofferCeilingHover extends CofferHoverProvider {
 
     private inRoom(node: AstNode, { layout, ceiling }: RoomFigures): readonly Shown[] {
         const { job, lines, grid } = layout.room;
+        const kind = ast.isFixture(node) && (node.kind === 'wall' || node.kind === 'fixture') && node.kind;
+        const known = kind ? knownInWords(layout.room, kind, node.name).map(asWritten) : [];
         if (ast.isFixture(node) && node.kind === 'wall' && ceiling) {
-            return inRun(ceiling, node.name === 'north' || node.name === 'south' ? 'across' : 'down');
+            return [...inRun(ceiling, node.name === 'north' || node.name === 'south' ? 'across' : 'down'), ...known];
         }
+        if (known.length > 0) return known;
         if (ast.isFixture(node) && node.kind === 'line') {
             const line = ceiling?.lines.find(({ name }) => name === node.name);
             return line ? [asWritten(beamInWords(line.section, job))] : [];
