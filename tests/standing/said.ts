@@ -187,7 +187,7 @@ export const TRIALS: Readonly<Record<string, Trial>> = {
     'Contract.signed/at': is('5b1f0c7', '5b1f0c8'),
     'Contract.deposit': is('deposit    3,120 USD', 'deposit    9,120 USD'),
     'Contract.retainage': is('retainage  5%', 'retainage  6%'),
-    'Contract.retainage/until': is('retainage  5% until 20%', 'retainage  5% until 25%', ['retainage  5%', 'retainage  5% until 20%']),
+    'Contract.retainage/until': is('retainage  5% until 2%', 'retainage  5% until 3%', ['retainage  5%', 'retainage  5% until 2%']),
     'Contract.phase': is('"Beams up"', '"Beams"'),
     'Contract.phase/share': is('share 40%', 'share 41%'),
     'Contract.phase/sum': is('14,040 USD', '14,041 USD'),
