@@ -35,6 +35,7 @@ describe('the pane of putting up', () => {
         await pane.fill(size => contentMessage('put-up', room, size));
         expect(await pane.violations()).toEqual([]);
         await pane.page.click('#act-last');
+        await pane.page.click('#pressed summary');
         await pane.picture(`put-up-${theme}-${width}`);
         expect(await pane.violations()).toEqual([]);
         expect(await pane.page.evaluate(() => document.documentElement.scrollWidth <= window.innerWidth)).toBe(true);

@@ -11,7 +11,8 @@ import { Rational } from '../../quantity/rational.ts';
 import { wayWords } from '../../report/put-up/closing-words.ts';
 import { putUpContent as tellOf, type RoomPutUp, type StepTold } from '../../report/put-up/content.ts';
 import { howOf, type How } from '../../report/put-up/how.ts';
-import { cycleWords, HOW, measureRow } from '../../report/put-up/leaf.ts';
+import type { LeafSection } from '../../report/leaf.ts';
+import { cycleWords, HOW, measureRow, pressedSection } from '../../report/put-up/leaf.ts';
 import { stepCautions } from '../../report/put-up/step-cautions.ts';
 import { stepWords, waysIn } from '../../report/put-up/words.ts';
 import { hoursText } from '../../report/estimate/words.ts';
@@ -34,6 +35,8 @@ export interface PutUpContent extends PageContent {
     readonly days: readonly DayOnPage[];
     /** How each kind of step is done, by its kind, told once. */
     readonly how: readonly { readonly kind: How['kind']; readonly head: string; readonly words: string }[];
+    /** What an extra mark of the tape a piece does along a row of bottoms. */
+    readonly pressed: readonly LeafSection[];
     readonly cautions: readonly string[];
 }
 export interface DayOnPage {
@@ -51,7 +54,7 @@ export interface StepOnPage {
     readonly days: string; readonly crew: number | null;
     readonly people: number;
     readonly hours: string;
-    readonly pieces: readonly { readonly key: string; readonly name: string; readonly title: string; readonly at: number }[];
+    readonly pieces: readonly { readonly key: string; readonly name: string; readonly title: string; readonly at: number; readonly isUp: boolean }[];
     readonly fasteners: readonly string[];
     /** What is not lifted straight up: names, and the way. */
     readonly ways: readonly (readonly [pieces: string, way: string])[];
@@ -70,10 +73,10 @@ export const putUpOnPage: { (ceiling: Ceiling): RoomPutUp; has(ceiling: Ceiling)
     (ceiling: Ceiling) => tellOf(ceiling, takeOffOf(ceiling)), MOST_ROOMS,
 );
 
-const NOTHING = { summary: '', cycle: '', plan: null, before: '', days: [], how: [], cautions: [], sources: [] };
+const NOTHING = { summary: '', cycle: '', plan: null, before: '', days: [], how: [], pressed: [], cautions: [], sources: [] };
 
 export function putUpContent(room: RoomOnPage, wishes: Wishes): PutUpContent {
-    const { ceiling, takeOff, layout: { room: { job } }, order } = room;
+    const { ceiling, takeOff, layout, order } = room, { job } = layout.room;
     if (order === 'looking') return { ...NOTHING, isLooking: true };
     const told = order ?? putUpOnPage(ceiling), { putUp, steps, control } = told, sources = new Sources(), tape = tapeOf(job);
     const how = howOf(steps, control, ceiling, tape).map(({ kind, words }) => ({ kind, head: HOW[kind], words }));
@@ -87,7 +90,7 @@ export function putUpContent(room: RoomOnPage, wishes: Wishes): PutUpContent {
         days: [...grouped(onPage, ({ day }) => day)].sort(([a], [b]) => (a ?? 0) - (b ?? 0)).map(([day, all]) => ({
             day, hours: hoursOf(all.flatMap(({ minutes }) => minutes ?? [])), steps: all.map(({ step }) => step),
         })),
-        how, cautions: [...cautionsFor(takeOff.pieces), 'What holds the beams to the house is for local codes and licensed people to say.'],
+        how, pressed: pressedSection(layout.room.name, told, tape), cautions: [...cautionsFor(takeOff.pieces), 'What holds the beams to the house is for local codes and licensed people to say.'],
         sources: sources.list,
     };
 }
@@ -110,13 +113,13 @@ interface Told {
 }
 
 function stepOnPage(told: StepTold, all: RoomPutUp, { tape, sources, gate, hasCrews, show }: Told): StepOnPage {
-    const { step, people, minutes, shift, fasteners, joints } = told, ids = new Set(step.placings.map(({ piece }) => piece.id));
+    const { step, people, minutes, shift, fasteners, joints, up } = told, ids = new Set(step.placings.map(({ piece }) => piece.id));
     const closings = closingsIn(all, ids, tape);
     return {
         number: step.number, kind: step.kind, what: stepWords(step), people, hours: minutes ? hoursText(minutes) : '',
         days: !shift || shift.first === shift.last ? '' : `${shift.first} to ${shift.last}`, crew: hasCrews ? shift?.crew ?? null : null,
         pieces: step.placings.map(({ piece }) =>
-            ({ key: piece.id, name: withoutRoom(piece.id), title: pieceTitle(piece, show), at: sources.number(piece.source) })),
+            ({ key: piece.id, name: withoutRoom(piece.id), title: pieceTitle(piece, show), at: sources.number(piece.source), isUp: up.has(piece) })),
         fasteners: fasteners.map(({ count, what }) => `${count} ${what}`), ways: waysIn(step.placings, tape), isGlued: joints.length > 0 && step.kind !== 'first-bay',
         closing: closings.map(({ names, wanted, ways }) => ({ names, wanted, ways })), cautions: stepCautions(told, closings.some(({ springs }) => springs)),
         ...gate && all.putUp.firstBay ? { gate: { coffer: all.putUp.firstBay.coffer, rows: all.measures.map(measure => measureRow(measure, tape)) } } : {},

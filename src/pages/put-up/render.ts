@@ -1,3 +1,5 @@
+import { capitalized } from '../../plain/words.ts';
+import type { LeafSection } from '../../report/leaf.ts';
 import { attributes, html, trusted, type Html } from '../shared/html.ts';
 import type { Shown } from '../shared/shown.ts';
 import { sign, SIGNS } from '../shared/signs.ts';
@@ -20,7 +22,7 @@ export function stepOf(content: PutUpContent, { step }: PutUpState): number {
 }
 
 export function renderPutUp(content: PutUpContent, state: PutUpState, _shown: Shown): Html {
-    const { isLooking, summary, cycle, before, days, cautions } = content, steps = stepsOn(content), now = stepOf(content, state);
+    const { isLooking, summary, cycle, before, days, pressed, cautions } = content, steps = stepsOn(content), now = stepOf(content, state);
     if (isLooking) return html`<div class="put-up" aria-busy="true"><p id="looking">${t('Working out what goes up when …')}</p></div>`;
     return html`<div class="put-up" id="put-up">
 ${steps.length > 0 && content.plan && picture(content.plan, steps, now)}
@@ -29,6 +31,7 @@ ${steps.length > 0 && content.plan && picture(content.plan, steps, now)}
 ${cycle && html`<p class="wrong" id="cycle"><b>${t('Error')}.</b> ${cycle}</p>`}
 ${before && html`<p class="soft">${t('Before the first step:')} ${before}</p>`}
 ${days.map(day => dayMarkup(day, content, now))}
+${pressed.map(pressedMarkup)}
 ${careful(cautions, t('Take care'), 'care')}
 </section>
 </div>`;
@@ -73,7 +76,7 @@ ${gate && gateMarkup(gate, id)}</li>`;
 function body({ kind, pieces, fasteners, ways, closing, isGlued, cautions }: StepOnPage, { how }: PutUpContent, id: string): Html {
     const told = how.filter(each => each.kind === kind || isGlued && each.kind === 'glue');
     return html`<div class="body" id="${id}-body">
-<ul class="pieces" ${attributes({ 'aria-label': t('Pieces') })}>${pieces.map(({ key, name, title, at }) => html`<li><button type="button" class="link piece" ${attributes({ id: `piece-${key}`, 'data-key': key, 'data-at': at, title })}>${name}</button></li>`)}</ul>
+<ul class="pieces" ${attributes({ 'aria-label': t('Pieces') })}>${pieces.map(({ key, name, title, at, isUp }) => html`<li><button type="button" class="link piece" ${attributes({ id: `piece-${key}`, 'data-key': key, 'data-at': at, title })}>${name}</button>${isUp && html` <span class="soft">${t('is up')}</span>`}</li>`)}</ul>
 ${fasteners.length > 0 && html`<p>${t('With {0}.', fasteners.join('; '))}</p>`}
 ${ways.map(([names, way]) => html`<p><b>${names}:</b> ${way}.</p>`)}
 ${closing.map(({ names, wanted, ways: own }) => html`<div class="closing"><p>${t('{0}: {1} shorter would do, for a while. Ways in, the best first:', names, wanted)}</p>
@@ -85,6 +88,12 @@ ${careful(cautions, t('Take care'), `${id}-care`)}
 
 function careful(cautions: readonly string[], head: string, id: string): Html | '' {
     return cautions.length === 0 ? '' : html`<div class="care" role="group" aria-labelledby="${id}"><b ${attributes({ id })}>${head}</b><ul>${cautions.map(words => html`<li>${words}</li>`)}</ul></div>`;
+}
+
+function pressedMarkup({ heading, words, table }: LeafSection): Html {
+    return html`<details class="pressed" id="pressed"><summary>${capitalized(heading)}</summary>${words.map(each => html`<p>${each}</p>`)}
+${table && html`<div class="wide" role="region" tabindex="0" ${attributes({ 'aria-label': heading })}><table><thead><tr>${table.head.map(each => html`<th scope="col">${each}</th>`)}</tr></thead>
+<tbody>${table.rows.map(row => html`<tr>${row.map(each => html`<td>${each}</td>`)}</tr>`)}</tbody></table></div>`}</details>`;
 }
 
 /** Behind it nothing goes on before what was measured is in the text. */

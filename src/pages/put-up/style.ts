@@ -48,6 +48,9 @@ ${STEPS_PLAN_STYLE.replaceAll(/^\./gm, '.put-up .plan .')}
 .gate h4{font-weight:600;font-size:1.05em}
 .gate th{font-weight:400}
 .gate thead th{color:var(--soft)}
+.pressed{margin:1em 0}
+.wide{overflow-x:auto}
+.wide th{font-weight:400;color:var(--soft)}
 .wrong{border-inline-start:3px solid var(--accent);padding-inline-start:10px}
 @media (min-width:760px){.put-up:not([aria-busy]){flex-direction:row}
 .put-up .picture{flex:0 0 52%;min-width:0;overflow:auto;border-bottom:0;border-inline-end:1px solid var(--line)}}`;

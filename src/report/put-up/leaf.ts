@@ -106,7 +106,7 @@ function closingSection(room: string, { closings, putUp }: RoomPutUp, ceiling: C
 const MOST_WAYS = 3;
 
 /** What an extra mark of the tape a piece does along a row of bottoms. */
-function pressedSection(room: string, { pressed }: RoomPutUp, tape: Tape): LeafSection[] {
+export function pressedSection(room: string, { pressed }: RoomPutUp, tape: Tape): LeafSection[] {
     if (pressed.length === 0) return [];
     // to the marks of a steel rule, finer than those of the tape
     const rule: Tape = { ...tape, step: tape.show === 'millimeters' ? TICKS_PER_MM / 10 : TICKS_PER_INCH / 64 }, size = (ticks: Ticks): string => printMark(ticks, rule);
