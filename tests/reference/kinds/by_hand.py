@@ -194,7 +194,7 @@ one, one_oak, A, A_oak = (line(spot, way, side=t) for spot, way in (((x1, 0), S)
 side(J, 'side-north-1', north, 'R', (west, 'R', 'miter'), (one, 'R', 'miter'))
 side(J, 'side-west-2', west, 'R', (south, 'R', 'miter'), (A_oak, 'R', 'miter'))
 side(J, 'side-1-1-west', one, 'R', (north, 'R', 'miter'), (A, 'L', 'miter'))
-side(J, 'side-A-1-south', A_oak, 'R', (one, 'R', 'miter'), (west, 'R', 'miter'))
+side(J, 'side-A-1-south', A_oak, 'R', (west, 'R', 'miter'), (one, 'R', 'miter'))
 length(J, 'bottom-A', 188 - 5); length(J, 'bottom-1-1', 3.5 + dh + .75 - 2.5); length(J, 'bottom-north', 188); length(J, 'bottom-west', 150 - 5)
 # 20' x 9', bands of 3/4", boards of 16' less 1" at the ends: 238 1/2 is more than 191. A's bottom is spliced at 96 from the wall, 95 1/4 from the band.
 # north: in the middle, 119 1/4, which is 24 from that; south: 24 from both at least, at places 6" apart: 144. Trim scarfed, 3/4" thick: along the band in the
