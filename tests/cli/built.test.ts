@@ -23,6 +23,9 @@ function run(cwd: string, argv: readonly string[], input?: string): { code: numb
     return { code: status, out: stdout, err: stderr };
 }
 
+/** Starts of the program take most of the time: some of them are left to where everything is run. */
+const whole = (name: string, run: () => void | Promise<void>): void => { if (FULL) test(name, run); };
+
 describe('the built program', () => {
     /** A folder where nothing is written: each command that should not is asked in it once. */
     const untouched = join(folder, 'untouched');
@@ -66,7 +69,7 @@ describe('the built program', () => {
         expect(told.filter(({ status, stdout }) => status !== 2 || stdout !== '')).toEqual([]);
     });
 
-    test('writes all of a long list before it ends', () => {
+    whole('writes all of a long list before it ends', () => {
         const rooms = Object.fromEntries(Array.from({ length: 20 }, (_, i) => [`room-${i}.coffer`, den.replace('room den', `room den-${i}`)]));
         const { out, code } = run(folderWith({ ...house, ...rooms }), ['cut-list', '--format', 'json']);
         expect(out.length).toBeGreaterThan(1_000_000);
@@ -90,7 +93,7 @@ describe('the built program', () => {
         expect({ code, err }).toEqual({ code: 0, err: '' });
     });
 
-    test('a disk that is full, or a folder that is gone, is no mistake in the program: 2', () => {
+    whole('a disk that is full, or a folder that is gone, is no mistake in the program: 2', () => {
         const wrecked = (wreck: string): string => {
             writeFileSync(join(folder, 'disk.mjs'), wreck);
             const { status, stderr } = spawnSync(process.execPath, ['--import', join(folder, 'disk.mjs'), main, 'cut-list'], { cwd: folderWith(house), encoding: 'utf8' });
