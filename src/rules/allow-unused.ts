@@ -14,7 +14,8 @@ in reports, as allowed, with the reason:
     held-down  1/2"   // allow side-misses-blocking: the blocking is furred down here
 
 Where nothing of that rule is found there, the mistake has been fixed, the line has moved, or the name is misspelled: take
-the comment away, or it will hide the next mistake.`,
+the comment away, or it will hide the next mistake. As long as something in the file cannot be read, or one of its rooms is
+not laid out, the rule was not asked, and nothing is said of the comment.`,
     wrong,
     right: changed(wrong, '  // allow rounding-left-over: hidden by the bookcase', ''),
     basis: 'How this program works.',

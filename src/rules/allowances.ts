@@ -1,3 +1,4 @@
+import type { Layout } from '../ceiling/model.ts';
 import { findingOf, type Finding } from '../findings/finding.ts';
 import type { Allowance, FileContent } from '../job/file.ts';
 import { allowUnused } from './allow-unused.ts';
@@ -14,11 +15,22 @@ export function marked(findings: readonly Finding[], allowances: readonly Allowa
     });
 }
 
-/** A hint for every comment that allows nothing of what was found. What the dry fit finds is not known here, nor what it does not find. */
-export function unused(findings: readonly Finding[], { allowances }: FileContent): Finding[] {
+/**
+ * A hint for every comment that allows nothing of what was found. What the dry fit finds is not known here, nor what it does not
+ * find; nor what a rule would find that was not asked, since something cannot be read or a room is not laid out. That there is no
+ * such rule is known always.
+ */
+export function unused(findings: readonly Finding[], file: FileContent, layouts: readonly Layout[]): Finding[] {
+    const { allowances } = file;
     if (allowances.length === 0) return [];
-    const found = new Set(findings.filter(mayBeAllowed).map(placeOf));
-    return allowances.filter(({ rule }) => !ruleNamed(rule)?.check.fit).filter(allowance => !found.has(placeOf(allowance))).map(hintOf);
+    const found = new Set(findings.filter(mayBeAllowed).map(placeOf)), whole = isCheckedWhole(file, layouts);
+    const isKnown = ({ rule }: Allowance): boolean => !ruleNamed(rule) || whole && !ruleNamed(rule)!.check.fit;
+    return allowances.filter(isKnown).filter(allowance => !found.has(placeOf(allowance))).map(hintOf);
+}
+
+/** Every rule was asked about everything that the file says. */
+function isCheckedWhole({ findings }: FileContent, layouts: readonly Layout[]): boolean {
+    return findings.every(({ severity }) => severity !== 'error') && layouts.every(({ room, ceiling }) => !room.broken && ceiling !== undefined);
 }
 
 /** What cannot be read or has no meaning cannot be built, whatever a comment says: errors of the language stay. */

@@ -33,7 +33,7 @@ export function runRules(file: FileContent, layouts: readonly Layout[], ofAltern
     ].map(one => toldOf(one));
     const inRooms = layouts.flatMap(layout => findingsInRoom(layout, file.uri));
     const findings = once([...located, ...inRooms, ...ofAlternates]).filter(finding => finding.at.uri === file.uri);
-    return [...marked(findings, file.allowances), ...unused([...file.findings, ...findings], file)].sort(compareFindings);
+    return [...marked(findings, file.allowances), ...unused([...file.findings, ...findings], file, layouts)].sort(compareFindings);
 }
 
 /** What is wrong in one room, shown in the file of that address where it stands there, and else at what brings it about. */

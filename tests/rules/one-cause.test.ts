@@ -249,4 +249,38 @@ ${bottom}
         const error = await findings('    press  0.5 USD    // allow wrong-type: it costs that much');
         expect(error.map(({ rule, severity, allowed }) => [rule, severity, allowed])).toEqual([['wrong-type', 'error', undefined], ['allow-unused', 'hint', undefined]]);
     });
+
+    /** A bath where somebody allows that the blocking misses the joists; `said` stands among what is said of the room. */
+    const bath = (said: string, grid = 'coffers-north  3\n    coffers-east   2'): string => `${DETAILS}
+room bath {
+  wall north  12' 10"
+  wall east   9' 5"
+${said}
+  ceiling { height 8'; joists 2x8 every 16" running north-south first-center 13" }
+  grid {
+    ${grid}
+    // allow blocking-misses-joist: backing goes in on Monday
+    beams          sound
+    through        north-south
+  }
+}
+`;
+    const SOUND = "profile sound {\n  blocking { stock poplar-1x6 }\n  sides { stock poplar-1x8 }\n  bottom { stock poplar-1x6 }\n}\n";
+    const inBath = async (...said: Parameters<typeof bath>): Promise<Finding[]> => [...(await open(`${bath(...said)}${SOUND}`)).found[0]!];
+
+    it('are unused where the room was laid out and nothing is found', async () => {
+        expect((await inBath('', 'coffers-north  1\n    coffers-east   3')).filter(({ rule }) => rule === 'allow-unused').map(({ message }) => message))
+            .toEqual(['There is no blocking-misses-joist finding here: take the comment out.']);
+    });
+
+    it.each<[string, Parameters<typeof bath>]>([
+        ['a line cannot be read', ['  height = 8 8\'']],
+        ['a property is not known', ['  hight  8\'']],
+        ['a wall has no length', ['  wall south  5']],
+        ['the coffers do not fit', ['', 'coffers-north  90\n    coffers-east   2']],
+    ])('are not judged where the rule was not asked: %s', async (_, said) => {
+        const found = await inBath(...said);
+        expect(found.some(({ severity }) => severity === 'error')).toBe(true);
+        expect(found.filter(({ rule }) => rule === 'allow-unused')).toEqual([]);
+    });
 });
