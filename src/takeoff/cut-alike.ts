@@ -1,4 +1,4 @@
-import { endsFromTheLeft, endWords } from './ends.ts';
+import { endsFromTheLeft, endWords, toldLengths } from './ends.ts';
 import type { Piece } from './model.ts';
 
 /**
@@ -7,10 +7,10 @@ import type { Piece } from './model.ts';
  * pieces apart at the saw is the hand.
  */
 export function cutAlike(piece: Piece): string {
-    const { cutBack, cutFace, cutOverall: overall, hand, width, thickness, ripped, ends, work } = piece;
-    const more = overall > Math.max(cutBack, cutFace) ? [overall] : [];
+    const { hand, width, thickness, ripped, ends, work } = piece, { back, face, overall } = toldLengths(piece);
+    const more = overall > Math.max(back, face) ? [overall] : [];
     const lies = isHanded(piece) ? endsFromTheLeft(piece).map(endWords) : ends.map(endWords).sort();
-    return JSON.stringify([cutBack, cutFace, hand, width, thickness, ripped, lies, work, ...more]);
+    return JSON.stringify([back, face, hand, width, thickness, ripped, lies, work, ...more]);
 }
 
 /** Both ends lean, and not alike: turned end for end it is another piece, and no hand tells which. */

@@ -24,9 +24,18 @@ export function liesFlat({ part, lies }: Pick<Piece, 'part' | 'lies'>): boolean 
     return part === 'bottom' || part === 'blocking' || part === 'panel' || lies === true;
 }
 
+/**
+ * Its lengths as a list tells them. Ends that are told as square make one length: where corners in whole ticks leave its two edges a mark of the tape
+ * apart, nobody cuts that.
+ */
+export function toldLengths({ ends, cutBack: back, cutFace: face, cutOverall: overall }: Pick<Piece, 'ends' | 'cutBack' | 'cutFace' | 'cutOverall'>): Told {
+    return ends.some(isTurned) ? { back, face, overall } : { back: overall, face: overall, overall };
+}
+interface Told { readonly back: Ticks; readonly face: Ticks; readonly overall: Ticks }
+
 /** What its length over all is not: its face, its shorter edge where it lies, its back where that is shorter than what it takes of a board. */
-export function edgesText(piece: Pick<Piece, 'part' | 'lies' | 'cutFace' | 'cutBack' | 'cutOverall'>, print: (ticks: Ticks) => string): string {
-    const { cutFace, cutBack, cutOverall: overall } = piece;
+export function edgesText(piece: Pick<Piece, 'part' | 'lies' | 'ends' | 'cutFace' | 'cutBack' | 'cutOverall'>, print: (ticks: Ticks) => string): string {
+    const { face: cutFace, back: cutBack, overall } = toldLengths(piece);
     if (cutFace === overall && cutBack === overall) return '';
     const lies = liesFlat(piece), edge = (ticks: Ticks, name: string): string => (ticks === overall ? '' : `${name} ${print(ticks)}`);
     return [edge(cutFace, lies ? 'edge' : 'face'), edge(cutBack, lies ? 'edge' : 'back')].filter(Boolean).join(', ');

@@ -148,7 +148,7 @@ describe('labels', () => {
     test('say of what lies and leans at its ends every edge that is shorter than what it takes of a board', () => {
         const fir = stock({ name: 'fir-1x6', width: inches('5 1/2'), feet: [8] });
         const of = (edges: Partial<Piece>): string[] =>
-            said(drawLabels(orderOf([piece('sample.bottom-2', fir, inches(50), { part: 'bottom', cutOverall: inches(50), ...edges })]), 'Plum Street 4')[0]!);
+            said(drawLabels(orderOf([piece('sample.bottom-2', fir, inches(50), { part: 'bottom', cutOverall: inches(50), ends: [SQUARE, { cut: 'angled', degrees: -1.3 }], ...edges })]), 'Plum Street 4')[0]!);
         // longer at the east: all of it is that edge, and the other is short
         expect(of({ cutFace: inches(50), cutBack: inches('49 7/8') })[4]).toBe(`edge 4' 1 7⁄8"`);
         // leaning the same way at both ends it takes more than either edge

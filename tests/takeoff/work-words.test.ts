@@ -3,7 +3,7 @@ import { layOut } from '../../src/ceiling/layout.ts';
 import { printInches } from '../../src/quantity/print-length.ts';
 import { inches } from '../../src/quantity/rational.ts';
 import { TICKS_PER_MM } from '../../src/quantity/ticks.ts';
-import { edgesText, miterAt, sawDegrees, signedDegrees } from '../../src/takeoff/ends.ts';
+import { edgesText, miterAt, sawDegrees, signedDegrees, toldLengths } from '../../src/takeoff/ends.ts';
 import { copedOff } from '../../src/takeoff/lie.ts';
 import type { EndCut, Piece } from '../../src/takeoff/model.ts';
 import { takeOff } from '../../src/takeoff/take-off.ts';
@@ -27,10 +27,14 @@ test.each<[string, Work]>([
 });
 
 test('an edge is told only where it is not what the piece takes of a board, and by its name: a face, or of what lies an edge', () => {
-    const told = (part: 'side' | 'bottom', [overall, face, back]: readonly [number, number, number]): string => edgesText({ part, cutOverall: inches(overall), cutFace: inches(face), cutBack: inches(back) }, printInches);
+    const told = (part: 'side' | 'bottom', [overall, face, back]: readonly [number, number, number]): string => edgesText({ part, ends: [{ cut: 'miter', degrees: 45 }, { cut: 'square' }], cutOverall: inches(overall), cutFace: inches(face), cutBack: inches(back) }, printInches);
     expect([[50, 50, 50], [50, 49, 50], [50, 50, 49], [50, 49, 48]].map(all => [told('side', all as [number, number, number]), told('bottom', all as [number, number, number])])).toEqual([
         ['', ''], ['face 49"', 'edge 49"'], ['back 49"', 'edge 49"'], ['face 49", back 48"', 'edge 49", edge 48"'],
     ]);
+    // corners in whole ticks leave a thousandth of a degree and a mark of the tape: told as square, it has one length
+    const nearly: Piece['ends'] = [{ cut: 'angled', degrees: 0.0004 }, { cut: 'square' }], one = { cutOverall: inches(50), cutFace: inches('49 31/32'), cutBack: inches(50) };
+    expect([edgesText({ part: 'bottom', ends: nearly, ...one }, printInches), toldLengths({ ends: nearly, ...one }).face]).toEqual(['', inches(50)]);
+    expect(edgesText({ part: 'bottom', ends: [{ cut: 'angled', degrees: 0.06 }, { cut: 'square' }], ...one }, printInches)).toBe('edge 49 31/32"');
 });
 
 test('an angle is set to a tenth of a degree, and told to programs to a ten-thousandth, with its sign', () => {

@@ -1,5 +1,5 @@
 import type { LaidBoard, LaidSection, LaidStrip } from '../../sawing/model.ts';
-import { isSlanted } from '../../takeoff/ends.ts';
+import { isTurned } from '../../takeoff/ends.ts';
 import { group, line, rectangle, text, type Group, type Item, type Point } from '../display-list.ts';
 import { figure, sizeFigure } from '../figures.ts';
 import { roundDown } from '../../quantity/round.ts';
@@ -29,7 +29,7 @@ export function boardAtTheSaw(
             y = foot + BETWEEN_STRIPS;
         }
         const last = strips.at(-1)!;
-        if (last.pieces.some(p => p.ends.some(isSlanted))) {
+        if (last.pieces.some(p => p.ends.some(isTurned))) {
             items.push(...last.pieces.map(p => pieceOnEdge(p, view, y, y + EDGE)));
             y += EDGE + BETWEEN_STRIPS;
         }

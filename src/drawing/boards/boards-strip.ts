@@ -1,5 +1,5 @@
 import type { SawOrder } from '../../sawing/model.ts';
-import { isSlanted } from '../../takeoff/ends.ts';
+import { isTurned } from '../../takeoff/ends.ts';
 import { circle, line, polygon, rectangle, text, type Item } from '../display-list.ts';
 import { figure, figureWithUnit } from '../figures.ts';
 import { hatch } from '../fill/hatch.ts';
@@ -22,7 +22,7 @@ function keyRows({ boards }: SawOrder): readonly StripRow[] {
     const block = (left: number, middle: number) => [left, middle - 5, left + SAMPLE_WIDTH, middle + 5] as const;
     return [
         sample('fence', (left, middle) => [rectangle(left, middle - 1.7, left + SAMPLE_WIDTH, middle + 1.7, 'fine', 'tint')]),
-        ...pieces.some(p => p.ends.some(isSlanted)) ? [
+        ...pieces.some(p => p.ends.some(isTurned)) ? [
             sample('short point, underneath', (left, middle) => [line([left + SAMPLE_WIDTH / 2, middle - 5], [left + SAMPLE_WIDTH / 2, middle + 5], 'hidden')]),
             sample('miters from the near edge: back above, face below', (left, middle) => [polygon([[left, middle - 2.7], [left + SAMPLE_WIDTH, middle - 2.7], [left + SAMPLE_WIDTH - 4, middle + 2.7], [left + 4, middle + 2.7]], 'thin', 'wash')]),
         ] : [],
@@ -40,7 +40,7 @@ function notes(order: SawOrder): readonly string[] {
     const { job, boards, steps } = order;
     const show = job.show.value;
     const pieces = boards.flatMap(b => b.strips).flatMap(s => s.pieces).map(p => p.piece);
-    const mitered = pieces.some(p => p.ends.some(isSlanted));
+    const mitered = pieces.some(p => p.ends.some(isTurned));
     const over = Math.max(0, ...steps.map(s => (s.do === 'crosscut' ? s.over : 0)));
     return [
         'Cut by the stops: each serves all boards. Readings are for laying out and for checking.',

@@ -1,5 +1,6 @@
 import { partTitle } from '../../job/part.ts';
 import { printLength, type Show } from '../../quantity/print-length.ts';
+import { toldLengths } from '../../takeoff/ends.ts';
 import type { Part, Piece } from '../../takeoff/model.ts';
 import { group, line, polygon, type Group, type Item, type Point } from '../display-list.ts';
 import { sourceReference, type FileName } from '../source-reference.ts';
@@ -33,8 +34,8 @@ function liesUnder(all: readonly Piece[]): boolean {
 
 /** What a piece is called where it is shown, and read out: part, place, length. */
 export function pieceTitle(piece: Piece, show: Show): string {
-    const face = piece.cutFace === piece.cutBack ? '' : `, ${printLength(piece.cutFace, show)} at the short points`;
-    return `${partTitle(piece.part)}, ${piece.where}: ${printLength(piece.cutBack, show)}${face}`;
+    const { back, face } = toldLengths(piece), short = face === back ? '' : `, ${printLength(face, show)} at the short points`;
+    return `${partTitle(piece.part)}, ${piece.where}: ${printLength(back, show)}${short}`;
 }
 
 function pieceItems(piece: Piece, view: PlanView, hidden: boolean): readonly Item[] {

@@ -3,6 +3,7 @@ import { meshOf, type Corner } from '../../drawing/view/mesh.ts';
 import type { Solid } from '../../dryfit/model.ts';
 import { printLength, type Show } from '../../quantity/print-length.ts';
 import { TICKS_PER_MM } from '../../quantity/ticks.ts';
+import { toldLengths } from '../../takeoff/ends.ts';
 import { PARTS, type Part } from '../../takeoff/model.ts';
 import { isCalm } from '../../plain/notice.ts';
 import { cleanText } from '../../text/clean-text.ts';
@@ -30,10 +31,10 @@ export async function toGlb(name: string, solids: readonly Solid[], show: Show, 
         const group = document.createNode(partsTitle(part));
         scene.addChild(group);
         for (const solid of own) {
-            const { piece } = solid;
+            const { piece } = solid, { back, face } = toldLengths(piece);
             group.addChild(document.createNode(piece.id).setMesh(meshFor(document, buffer, solid, material)).setExtras({
-                part, where: piece.where, stock: piece.stock.name, length: printLength(piece.cutBack, show),
-                ...(piece.cutFace === piece.cutBack ? {} : { lengthAtShortPoints: printLength(piece.cutFace, show) }),
+                part, where: piece.where, stock: piece.stock.name, length: printLength(back, show),
+                ...(face === back ? {} : { lengthAtShortPoints: printLength(face, show) }),
             }));
         }
     }

@@ -3,7 +3,7 @@ import type { Solid } from '../../dryfit/model.ts';
 import { grouped } from '../../plain/groups.ts';
 import { printLength } from '../../quantity/print-length.ts';
 import { TICKS_PER_FOOT } from '../../quantity/ticks.ts';
-import { endWords, isSlanted } from '../../takeoff/ends.ts';
+import { endWords, isTurned, toldLengths } from '../../takeoff/ends.ts';
 import { PARTS, type EndCut, type Piece } from '../../takeoff/model.ts';
 import { partsTitle } from '../../job/part.ts';
 import { partColor } from '../part-color.ts';
@@ -57,9 +57,10 @@ type Made = { readonly piece: Piece; readonly element: string };
 
 /** What the cut list says of a piece, in its own words. */
 function properties(piece: Piece, element: string, { step }: Ground, house: string, length: (ticks: number) => string): void {
+    const { back, face } = toldLengths(piece);
     const said: readonly (readonly [string, string])[] = [
         ['Piece', piece.id], ['Room', piece.room], ['Part', piece.part], ['Where', piece.where], ['Stock', piece.stock.title ?? piece.stock.name],
-        ['Long points', length(piece.cutBack)], ['Short points', length(piece.cutFace)], ['Ends', piece.ends.map(endInWords).join(', ')],
+        ['Long points', length(back)], ['Short points', length(face)], ['Ends', piece.ends.map(endInWords).join(', ')],
         ...(piece.hand === null ? [] : [['Hand', piece.hand] as const]), ...(piece.machining.length === 0 ? [] : [['Machining', piece.machining.join('; ')] as const]),
     ];
     const single = said.map(([name, words]) => step.add(`IFCPROPERTYSINGLEVALUE(${text(name)},$,IFCTEXT(${text(words)}),$)`));
@@ -68,7 +69,7 @@ function properties(piece: Piece, element: string, { step }: Ground, house: stri
 }
 
 function endInWords(end: EndCut): string {
-    return isSlanted(end) ? `${endWords(end)} degrees` : endWords(end);
+    return isTurned(end) ? `${endWords(end)} degrees` : endWords(end);
 }
 
 /** One type for every part, so that another program can pick all sides, all cleats. */

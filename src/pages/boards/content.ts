@@ -15,6 +15,7 @@ import { HOW_TO_MITER, namesIn, STAGES, stepWords } from '../../report/sawing/st
 import { setUpsText } from '../../report/sawing/human.ts';
 import { tapingOf, tapingWords, type LaidBoard, type LaidPiece, type LaidStrip, type SawOrder } from '../../sawing/index.ts';
 import { fingerprintOf } from '../../takeoff/cut-alike.ts';
+import { toldLengths } from '../../takeoff/ends.ts';
 import type { Piece } from '../../takeoff/model.ts';
 import { LEAST_LETTERS, type PageContent, type Proving, type RoomOnPage, type Wishes } from '../page.ts';
 import { Sources } from '../shared/sources.ts';
@@ -129,10 +130,10 @@ function smallOn(board: LaidBoard, order: SawOrder, width: number, nameOf: (piec
 const NAMED = { size: 7.6, beside: 26 };
 
 function pieceOnPage({ piece, from, to }: LaidPiece, tape: Tape, nameOf: (piece: Piece) => string, sources: Sources): PieceOnPage {
-    const { show } = tape;
+    const { show } = tape, { face, back } = toldLengths(piece);
     return {
         id: piece.id, tick: tickOf(piece), name: nameOf(piece), where: piece.where, length: printLength(piece.cutOverall, show),
-        face: piece.cutFace === piece.cutBack ? '' : printLength(piece.cutFace, show), hand: piece.hand ?? '', measure: tapingWords(tapingOf(piece)),
+        face: face === back ? '' : printLength(face, show), hand: piece.hand ?? '', measure: tapingWords(tapingOf(piece)),
         then: piece.machining.join('; '), marks: `${printMark(from, tape)} – ${printMark(to, tape)}`, at: sources.number(piece.source),
     };
 }

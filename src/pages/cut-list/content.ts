@@ -8,6 +8,7 @@ import { howToRead } from '../../report/cut-list/human.ts';
 import { fingerprintOf } from '../../takeoff/cut-alike.ts';
 import { nameInRoom } from '../../takeoff/ids.ts';
 import type { Part, Piece } from '../../takeoff/model.ts';
+import { toldLengths } from '../../takeoff/ends.ts';
 import { comparePieces } from '../../takeoff/piece-order.ts';
 import type { PageContent, RoomOnPage } from '../page.ts';
 import { Sources } from '../shared/sources.ts';
@@ -78,7 +79,7 @@ export function cutListContent(room: RoomOnPage): CutListContent {
 
 function cutOf(piece: Piece, print: string, stockName: string, { show: { value: show } }: JobSettings): Cut {
     const { part, stock, hand, machining, ripped, width, thickness } = piece;
-    const long = piece.cutOverall, short = Math.min(piece.cutFace, piece.cutBack);
+    const { back: backEdge, face: faceEdge, overall: long } = toldLengths(piece), short = Math.min(faceEdge, backEdge);
     const saysHowToRip = machining.some(words => words.startsWith('rip'));
     const rip = ripped && !saysHowToRip ? [`rip to ${stock.thickness?.value.ticks === thickness ? '' : `${printLength(thickness, show)} x `}${printLength(width, show)}`] : [];
     return {

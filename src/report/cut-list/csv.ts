@@ -3,7 +3,7 @@ import { whyText } from '../../provenance/why-text.ts';
 import type { Stock } from '../../job/model.ts';
 import { printLength, type Show, type Tape } from '../../quantity/print-length.ts';
 import { isHanded } from '../../takeoff/cut-alike.ts';
-import { endsFromTheLeft, miterAt, signedDegrees } from '../../takeoff/ends.ts';
+import { endsFromTheLeft, miterAt, signedDegrees, toldLengths } from '../../takeoff/ends.ts';
 import type { Piece } from '../../takeoff/model.ts';
 import { decimal, unitOf } from '../csv.ts';
 import type { Cell } from '../../text/csv.ts';
@@ -23,9 +23,9 @@ const COLUMNS: Readonly<Record<string, (of: InHouse) => Cell>> = {
     id: ({ piece }) => piece.id, room: ({ piece }) => piece.room, part: ({ piece }) => piece.part, line: ({ piece }) => piece.line,
     bay: ({ piece }) => piece.bay, coffer: ({ piece }) => piece.coffer, on: ({ piece }) => piece.on, stock: ({ piece, nameOf }) => nameOf(piece.stock),
     unit: ({ show }) => unitOf(show),
-    back: ({ piece, show }) => decimal(piece.cutBack, show), face: ({ piece, show }) => decimal(piece.cutFace, show),
+    back: ({ piece, show }) => decimal(toldLengths(piece).back, show), face: ({ piece, show }) => decimal(toldLengths(piece).face, show),
     overall: ({ piece, show }) => decimal(piece.cutOverall, show), overall_text: ({ piece, show }) => printLength(piece.cutOverall, show),
-    back_text: ({ piece, show }) => printLength(piece.cutBack, show), face_text: ({ piece, show }) => printLength(piece.cutFace, show),
+    back_text: ({ piece, show }) => printLength(toldLengths(piece).back, show), face_text: ({ piece, show }) => printLength(toldLengths(piece).face, show),
     west_or_north_end: ({ piece }) => endText(piece.ends[0]), east_or_south_end: ({ piece }) => endText(piece.ends[1]),
     left_end: ({ piece }) => endText(endsFromTheLeft(piece)[0]), right_end: ({ piece }) => endText(endsFromTheLeft(piece)[1]),
     left_degrees: ({ piece }) => signedDegrees(endsFromTheLeft(piece)[0]), right_degrees: ({ piece }) => signedDegrees(endsFromTheLeft(piece)[1]),

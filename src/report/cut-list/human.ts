@@ -5,7 +5,7 @@ import { printInches, printLength, printRun, type Show, type Tape } from '../../
 import { TICKS_PER_FOOT, type Ticks } from '../../quantity/ticks.ts';
 import { placeInRoom } from '../../takeoff/ids.ts';
 import type { Consumable, Piece } from '../../takeoff/model.ts';
-import { degreesOf, edgesText, isSlanted } from '../../takeoff/ends.ts';
+import { degreesOf, edgesText, isTurned } from '../../takeoff/ends.ts';
 import { tapingOf } from '../../sawing/tape.ts';
 import { cautionsFor } from '../cautions.ts';
 import { titleOf, type House } from '../house.ts';
@@ -43,7 +43,7 @@ function cutList(house: House, paint: Paint): string[] {
 
 /** How lengths, marks and hands of a list are meant. */
 export function howToRead(pieces: readonly Piece[]): string[] {
-    const mitered = pieces.some(p => p.ends.some(isSlanted));
+    const mitered = pieces.some(p => p.ends.some(isTurned));
     return [
         ...(mitered ? ['Lengths are between the long points; "face" is between the short points, on the side that shows.', ...pieces.some(p => p.ends.some(end => degreesOf(end) % 45 !== 0)) ? ['Angles are from square, as the saw reads them.'] : []] : []),
         ...(pieces.length > 0 ? ['Pencil each piece\'s mark on it. A mark is the line (1, 2 from the west; A, B from the north), the bay from the west or north end, and the side; for trim the coffer and the side.'] : []),

@@ -5,6 +5,7 @@ import { tapingOf, tapingWords } from '../../sawing/index.ts';
 import { decimal, unitOf } from '../csv.ts';
 import { rowOf, type Cell } from '../../text/csv.ts';
 import { titleOf } from '../house.ts';
+import { toldLengths } from '../../takeoff/ends.ts';
 import { endText } from '../cut-list/group.ts';
 import { csvStanding, standingOfRooms } from '../standing.ts';
 import type { HouseSaw } from './house-saw.ts';
@@ -28,11 +29,11 @@ function rowsOf({ house: { job }, order }: HouseSaw): Row[] {
     const show = job.show.value, nameOf = stockNames(order.boards.map(({ stock }) => stock));
     const number = (ticks: Ticks): number => decimal(ticks, show), text = (ticks: Ticks): string => printMark(ticks, tapeOf(job));
     const crosscuts = order.steps.filter(step => step.do === 'crosscut');
-    return crosscuts.flatMap(step => step.takes.flatMap(({ board, strip, pieces }) => pieces.map(({ piece, from, to, ends }, i): Row => ({
+    return crosscuts.flatMap(step => step.takes.flatMap(({ board, strip, pieces }) => pieces.map(({ piece, from, to, ends }, i): Row => { const told = toldLengths(piece); return {
         job: titleOf(job), step: step.number, stock: nameOf(board.stock), board: board.number, strip: strip.rippedTo === undefined ? null : strip.number,
         place: strip.pieces.indexOf(pieces[i]!) + 1, piece: piece.id, unit: unitOf(show),
-        stop: number(step.stop), from: number(from), to: number(to), back: number(piece.cutBack), face: number(piece.cutFace),
-        stop_text: text(step.stop), from_text: text(from), to_text: text(to), back_text: text(piece.cutBack), face_text: text(piece.cutFace),
+        stop: number(step.stop), from: number(from), to: number(to), back: number(told.back), face: number(told.face),
+        stop_text: text(step.stop), from_text: text(from), to_text: text(to), back_text: text(told.back), face_text: text(told.face),
         left_end: endText(ends[0]), right_end: endText(ends[1]), hand: piece.hand, measure: tapingWords(tapingOf(piece)), then: piece.machining.join('; '),
-    }))));
+    }; })));
 }
