@@ -29,11 +29,14 @@ function rowsOf({ house: { job }, order }: HouseSaw): Row[] {
     const show = job.show.value, nameOf = stockNames(order.boards.map(({ stock }) => stock));
     const number = (ticks: Ticks): number => decimal(ticks, show), text = (ticks: Ticks): string => printMark(ticks, tapeOf(job));
     const crosscuts = order.steps.filter(step => step.do === 'crosscut');
-    return crosscuts.flatMap(step => step.takes.flatMap(({ board, strip, pieces }) => pieces.map(({ piece, from, to, ends }, i): Row => { const told = toldLengths(piece); return {
-        job: titleOf(job), step: step.number, stock: nameOf(board.stock), board: board.number, strip: strip.rippedTo === undefined ? null : strip.number,
-        place: strip.pieces.indexOf(pieces[i]!) + 1, piece: piece.id, unit: unitOf(show),
-        stop: number(step.stop), from: number(from), to: number(to), back: number(told.back), face: number(told.face),
-        stop_text: text(step.stop), from_text: text(from), to_text: text(to), back_text: text(told.back), face_text: text(told.face),
-        left_end: endText(ends[0]), right_end: endText(ends[1]), hand: piece.hand, measure: tapingWords(tapingOf(piece)), then: piece.machining.join('; '),
-    }; })));
+    return crosscuts.flatMap(step => step.takes.flatMap(({ board, strip, pieces }) => pieces.map((laid): Row => {
+        const { piece, from, to, ends } = laid, { back, face } = toldLengths(piece);
+        return {
+            job: titleOf(job), step: step.number, stock: nameOf(board.stock), board: board.number, strip: strip.rippedTo === undefined ? null : strip.number,
+            place: strip.pieces.indexOf(laid) + 1, piece: piece.id, unit: unitOf(show),
+            stop: number(step.stop), from: number(from), to: number(to), back: number(back), face: number(face),
+            stop_text: text(step.stop), from_text: text(from), to_text: text(to), back_text: text(back), face_text: text(face),
+            left_end: endText(ends[0]), right_end: endText(ends[1]), hand: piece.hand, measure: tapingWords(tapingOf(piece)), then: piece.machining.join('; '),
+        };
+    })));
 }
