@@ -4,7 +4,7 @@ import { PLURAL } from '../job/part.ts';
 import { counted, listed } from '../plain/words.ts';
 import type { Given } from '../provenance/source.ts';
 import { TICKS_PER_INCH, TICKS_PER_MM } from '../quantity/ticks.ts';
-import { holdingOf } from './holding.ts';
+import { abreast, holdingOf } from './holding.ts';
 import { inRow, ONE_SCREW_UP_TO } from './in-row.ts';
 import type { Consumable, Joint, Piece } from './model.ts';
 import type { Setting } from './setting.ts';
@@ -51,16 +51,19 @@ function profileOf({ line, part, on }: Piece, { ceiling, beam }: Setting): Profi
 
 function blockingScrews(pieces: readonly Piece[], setting: Setting): Consumable[] {
     const counts = new Counts<NonNullable<Blocking['screws']>['value']>(screw => `#${screw.gauge} x ${setting.size(screw.length)} screws, blocking|${screw.every}`);
-    const holding = holdingOf(setting.ceiling, pieces), found = new Map(holding?.held.map(({ piece, screws }) => [piece, screws]));
+    const holding = holdingOf(setting.ceiling, pieces), held = new Map(holding?.held.map(one => [one.piece, one]));
+    let backed = 0;
     for (const piece of pieces) {
         const screws = piece.part === 'blocking' ? profileOf(piece, setting)?.blocking?.screws?.value : undefined;
-        // what finds no joist goes into backing that is still to come
-        if (screws) counts.add(screws, found.get(piece) || inRow(piece.back, screws.every) * (piece.width > ONE_SCREW_UP_TO ? 2 : 1));
+        if (!screws) continue;
+        const one = held.get(piece), intoBacking = one?.intoBacking ?? 0;
+        counts.add(screws, one ? (one.screws ?? 0) + intoBacking : inRow(piece.back, screws.every) * abreast(piece));
+        backed += intoBacking;
     }
     const twoAbreast = `two side by side where it is wider than ${setting.size(ONE_SCREW_UP_TO)}`;
     return counts.list((screws, what, count) => ({
         kind: 'screws', what, count, unit: 'pieces',
-        by: holding ? `one at every joist that the blocking crosses, ${twoAbreast}; at most ${setting.size(screws.every)} apart along a joist, and where there is none`
+        by: holding ? `one at every joist that the blocking crosses, ${twoAbreast}; at most ${setting.size(screws.every)} apart along a joist${backed > 0 ? ', and along backing where there is none' : ''}`
             : `at most ${setting.size(screws.every)} apart with one at each end of every piece, ${twoAbreast}; joists are not known`,
         basis: PRACTICE,
     }));

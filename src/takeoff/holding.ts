@@ -24,6 +24,8 @@ export interface Held {
     readonly finds: readonly Found[];
     /** Screws into joists; null where the profile says none. */
     readonly screws: number | null;
+    /** Screws into backing, which a piece wants that finds no joist at all: a row of them, as far apart as the profile says. Null where it says none. */
+    readonly intoBacking: number | null;
     /** The longest stretch without a screw: from a screw, or an end of the piece, to the next. */
     readonly open: { readonly from: Ticks; readonly to: Ticks };
 }
@@ -51,7 +53,8 @@ function profileOf({ line, on }: Piece, { lines, around }: Ceiling): Profile | u
 function heldOf(piece: Piece, { runs, all }: LaidJoists, every: Ticks | undefined): Held {
     const [a, b, c, d] = piece.corners, start = { x: (a.x + d.x) / 2, y: (a.y + d.y) / 2 }, end = { x: (b.x + c.x) / 2, y: (b.y + c.y) / 2 };
     const length = Math.hypot(end.x - start.x, end.y - start.y);
-    if (length === 0) return { piece, finds: [], screws: every === undefined ? null : 0, open: { from: 0, to: 0 } };
+    const intoBacking = every === undefined ? null : inRow(piece.back, every) * abreast(piece);
+    if (length === 0) return { piece, finds: [], screws: every === undefined ? null : 0, intoBacking, open: { from: 0, to: 0 } };
     const axis = runs === 'north-south' ? 'x' : 'y', other = axis === 'x' ? 'y' : 'x';
     const slope = (end[axis] - start[axis]) / length, across = Math.abs((end[other] - start[other]) / length);
     const along = Math.abs(slope) < ALONG, sideways = across * Math.max(0, piece.width / 2 - OFF_EDGE);
@@ -61,10 +64,19 @@ function heldOf(piece: Piece, { runs, all }: LaidJoists, every: Ticks | undefine
             : slope > 0 ? [(off - reach) / slope, (off + reach) / slope] : [(off + reach) / slope, (off - reach) / slope];
         const first = Math.max(OFF_EDGE, from), last = Math.min(length - OFF_EDGE, to);
         if (first > last) return [];
-        const screws = every === undefined ? null : along ? inRow(last - first, every) : piece.width > ONE_SCREW_UP_TO ? 2 : 1;
+        const screws = every === undefined ? null : along ? inRow(last - first, every) : abreast(piece);
         return [{ joist, from: Math.round(first), to: Math.round(last), along, screws }];
     }).sort((one, two) => one.from - two.from);
-    return { piece, finds, screws: every === undefined ? null : finds.reduce((sum, { screws }) => sum + screws!, 0), open: openOf(finds, Math.round(length)) };
+    return {
+        piece, finds, open: openOf(finds, Math.round(length)),
+        screws: every === undefined ? null : finds.reduce((sum, { screws }) => sum + screws!, 0),
+        intoBacking: finds.length === 0 || every === undefined ? intoBacking : 0,
+    };
+}
+
+/** Screws side by side. */
+export function abreast({ width }: Pick<Piece, 'width'>): number {
+    return width > ONE_SCREW_UP_TO ? 2 : 1;
 }
 
 /** A joist that is crossed holds at its middle; along one there is no more than a screw's spacing between two. */

@@ -29,6 +29,11 @@ describe('joists', () => {
         expect(out).not.toMatch(/\bis safe\b/);
         expect(code).toBe(0);
     });
+    test('what finds no joist tells of no thread in one, and has its screws in backing', async () => {
+        const files = { ...joisted, 'den.coffer': joisted['den.coffer'].replace('first-center 12 1/2"', 'first-center 4"') };
+        const { out } = await cofferwright(folderWith(files), ['joists']);
+        expect(out).toMatch(/line A +finds no joist +\d+ of #8 x 3", into backing +none in a joist +[\d.]+ lb +[\d.]+ lb *\n/);
+    });
     test('JSON as its schema says; CSV with a row for each joist that a piece finds', async () => {
         const cwd = folderWith({ ...joisted, 'den.coffer': joisted['den.coffer'].replace('from north', 'from north of hem-fir') });
         const { out } = await cofferwright(cwd, ['joists', '--format', 'json']), valid = strictSchema('joists');

@@ -75,6 +75,17 @@ describe('what the blocking finds', () => {
             ['A-1', ['9', '25', '41'], 6], ['A-2', ['57', '73', '89'], 6], ['A-3', ['121', '137', '153'], 6],
         ]);
     });
+    test('what finds no joist has its screws in backing, and the lists count no others', async () => {
+        const ceiling = await hall(`covering gypsum thickness 5/8"; joists 2x8 every 16" running north-south first-center 9"`, '; perimeter { kind half-beam; width 2 3/4" }');
+        const takeOff = takeOffOf(ceiling), { beams } = holdingContent(ceiling, takeOff)!;
+        const told = Object.fromEntries(beams.map(({ of, screws, intoBacking, thread }) => [of, [screws, intoBacking, thread && inch(thread)]]));
+        // along the west wall the nearest joist stands at 9", along the east one there is one 1" off the wall. Both are 107 1/2" long between the other two's
+        // blocking, 7 spaces of 16"; one abreast, since they are 2 3/4" wide. The other two cross the ten joists
+        expect(told).toMatchObject({ east: [8, 0, 1.125], west: [0, 8, null], north: [10, 0, 1.125], south: [10, 0, 1.125] });
+        const counted = takeOff.consumables.filter(({ what }) => what.endsWith('screws, blocking'));
+        expect(counted.reduce((sum, { count }) => sum + count, 0)).toBe(beams.reduce((sum, { screws, intoBacking }) => sum + screws! + intoBacking!, 0));
+        expect(counted.every(({ by }) => by.endsWith('and along backing where there is none'))).toBe(true);
+    });
     test('blocking wider than 3" takes two abreast, and a missing joist leaves a stretch open', async () => {
         const ceiling = await hall(`joists 2x8 every 16" running north-south first-center 9"
     joist 73" found missing`), held = holdingOf(ceiling, takeOffOf(ceiling).pieces)!.held.find(({ piece }) => piece.id === 'hall.blocking-A-2')!;

@@ -19,7 +19,9 @@ export interface BeamHolding {
     readonly pieces: readonly Held[];
     /** Screws into joists; null where the profile says none. */
     readonly screws: number | null;
-    /** Of a screw in the joist; null where it is not known. */
+    /** Screws into backing, of the pieces that find no joist; null where the profile says none. */
+    readonly intoBacking: number | null;
+    /** Of a screw in the joist; null where it is not known, and where none goes into a joist. */
     readonly thread: Ticks | null;
     /** What hangs there, at 12 % moisture content. Null where a stock's weight is not known; `unknown` names these. */
     readonly pounds: number | null;
@@ -40,12 +42,13 @@ export function holdingContent(ceiling: Ceiling, { pieces }: TakeOff): RoomHoldi
         joists: holding.joists,
         beams: [...byBeam(holding)].map(([of, held]): BeamHolding => {
             const line = ceiling.lines.find(({ name }) => name === of), own = ceiling.around[of], section = line?.section ?? (own?.kind === 'half-beam' ? own.section : undefined);
-            const screw = section?.profile.blocking?.screws?.value, screws = screw ? held.reduce((sum, one) => sum + (one.screws ?? 0), 0) : null;
+            const screw = section?.profile.blocking?.screws?.value, sumOf = (count: 'screws' | 'intoBacking'): number => held.reduce((sum, one) => sum + (one[count] ?? 0), 0);
+            const screws = screw ? sumOf('screws') : null, intoBacking = screw ? sumOf('intoBacking') : null;
             const hanging = hangingOn(of, ceiling, pieces), pounds = hanging.unknown.length === 0 ? hanging.pounds : null;
             const long = (line ? line.end - line.start : ceiling.walls.find(({ name }) => name === of)?.length ?? 0) / TICKS_PER_FOOT;
-            const thread = section ? threadOf(section, ceiling)?.inWood ?? null : null;
+            const thread = section && screws !== 0 ? threadOf(section, ceiling)?.inWood ?? null : null;
             return {
-                of, isLine: line !== undefined, screw: screw ?? null, pieces: held, screws, thread, pounds, unknown: hanging.unknown,
+                of, isLine: line !== undefined, screw: screw ?? null, pieces: held, screws, intoBacking, thread, pounds, unknown: hanging.unknown,
                 poundsPerFoot: pounds !== null && long > 0 ? pounds / long : null, poundsPerScrew: pounds !== null && screws ? pounds / screws : null,
                 withdrawal: screw && thread !== null && thread > 0 && wood !== undefined ? withdrawalOf(screw, thread, wood) : null,
             };

@@ -28,12 +28,12 @@ export function jsonJoists(houses: readonly House[], holdingOf: (room: RoomPiece
                 } : null,
                 beams: holding?.beams.map(beam => ({
                     line: beam.isLine ? beam.of : null, wall: beam.isLine ? null : beam.of,
-                    screws: beam.screws, thread: beam.thread === null ? null : length(beam.thread),
+                    screws: beam.screws, intoBacking: beam.intoBacking, thread: beam.thread === null ? null : length(beam.thread),
                     pounds: rounded(beam.pounds), poundsPerFoot: rounded(beam.poundsPerFoot), poundsPerScrew: rounded(beam.poundsPerScrew),
                     withdrawal: beam.withdrawal
                         && { perInch: rounded(beam.withdrawal.perInch), ofScrew: rounded(beam.withdrawal.ofScrew), source: WITHDRAWAL.source },
-                    pieces: beam.pieces.map(({ piece, screws, finds, open }) => ({
-                        id: piece.id, screws, open: { from: length(open.from), to: length(open.to) },
+                    pieces: beam.pieces.map(({ piece, screws, intoBacking, finds, open }) => ({
+                        id: piece.id, screws, intoBacking, open: { from: length(open.from), to: length(open.to) },
                         finds: finds.map(({ joist, from, to, along, screws: into }) => ({
                             center: length(joist.center), from: length(from), to: length(to), along, screws: into,
                         })),

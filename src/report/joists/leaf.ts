@@ -45,12 +45,20 @@ function sectionOf({ room }: RoomPieces, holding: RoomHolding | undefined, job: 
 
 function rowOf(beam: BeamHolding, job: JobSettings): string[] {
     const show = job.show.value, or = (text: string | null | undefined): string => text ?? 'not known';
-    const { screws, screw, thread, pounds, poundsPerFoot, poundsPerScrew, withdrawal } = beam;
+    const { screws, thread, pounds, poundsPerFoot, poundsPerScrew, withdrawal } = beam;
     return [
-        nameOf(beam), findsWords(beam), screws === null ? 'not said' : `${screws} of #${screw!.gauge} x ${printLength(screw!.length, show)}`, or(thread === null ? null : threadWords(thread, job)),
+        nameOf(beam), findsWords(beam), screwWords(beam, show), screws === 0 ? 'none in a joist' : or(thread === null ? null : threadWords(thread, job)),
         or(pounds === null ? null : weight(pounds, show)), or(poundsPerFoot === null ? null : weight(poundsPerFoot * (show === 'millimeters' ? FEET_A_METER : 1), show)),
-        or(poundsPerScrew === null ? null : weight(poundsPerScrew, show)), or(withdrawal && force(withdrawal.ofScrew, show)),
+        screws === 0 ? '' : or(poundsPerScrew === null ? null : weight(poundsPerScrew, show)), screws === 0 ? '' : or(withdrawal && force(withdrawal.ofScrew, show)),
     ];
+}
+
+/** `12 of #8 x 2 1/2"`; `6 of #8 x 2 1/2", 4 more into backing`. */
+function screwWords({ screws, screw, intoBacking }: BeamHolding, show: Show): string {
+    if (screws === null) return 'not said';
+    const kind = `of #${screw!.gauge} x ${printLength(screw!.length, show)}`;
+    if (!intoBacking) return `${screws} ${kind}`;
+    return screws === 0 ? `${intoBacking} ${kind}, into backing` : `${screws} ${kind}, ${intoBacking} more into backing`;
 }
 
 function nameOf({ of, isLine }: Pick<BeamHolding, 'of' | 'isLine'>): string {

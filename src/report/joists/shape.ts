@@ -36,7 +36,9 @@ export interface HoldingBeamJson {
     readonly wall: string | null;
     /** Screws into joists; null where the profile says none. */
     readonly screws: Count | null;
-    /** How much of a screw is in the joist, less than nothing where it does not reach; null where it is not known. */
+    /** Screws into backing, of the pieces that find no joist; null where the profile says none. */
+    readonly intoBacking: Count | null;
+    /** How much of a screw is in the joist, less than nothing where it does not reach; null where it is not known, and where none goes into a joist. */
     readonly thread: LengthJson | null;
     /** What hangs there at 12 % moisture content, in pounds; null where it is not known. */
     readonly pounds: number | null;
@@ -51,6 +53,8 @@ export interface HoldingPieceJson {
     /** Its name in the cut list. */
     readonly id: string;
     readonly screws: Count | null;
+    /** Screws into backing, where it finds no joist; null where the profile says none. */
+    readonly intoBacking: Count | null;
     /** The joists that its screws find. */
     readonly finds: readonly {
         /** The joist's center, as above. */
