@@ -102,6 +102,12 @@ export function creditOf({ cutBoards, spoiled }: Pick<Room, 'cutBoards' | 'spoil
     };
 }
 
+/** Pieces that are cut, as the room says. */
+export function cutAlready(room: Pick<Room, 'cutBoards' | 'spoiled'>, pieces: readonly Piece[]): ReadonlySet<Piece> {
+    const credit = room.cutBoards.length > 0 ? creditOf(room, pieces) : undefined;
+    return new Set(credit ? pieces.filter(piece => credit.wanted(nameInRoom(piece)) === 0) : []);
+}
+
 function countOf(names: readonly string[]): Map<string, number> {
     const counts = new Map<string, number>();
     for (const name of names) count(counts, name);

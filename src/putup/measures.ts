@@ -9,7 +9,7 @@ import type { FirstBay } from './model.ts';
 
 /** What is measured at the first bay, what it should be, and what of the text is to be changed where it is otherwise. */
 export interface Measure {
-    readonly kind: 'edge' | 'diagonal' | 'channel' | 'underside' | 'side-thickness' | 'bottom-width';
+    readonly kind: 'edge' | 'diagonal' | 'channel' | 'underside' | 'side-width' | 'side-thickness' | 'bottom-width';
     readonly of: string;
     readonly wanted: Ticks;
     /** The words of the text where it goes back: what it is of, and its stock where that is what says it. */
@@ -28,17 +28,18 @@ export function measuresOf({ coffer }: FirstBay, ceiling: Ceiling): Measure[] {
     const sections = grouped(lines, ({ section }) => section);
     return [
         ...edges, ...across.map(([of, from, to]): Measure => ({ kind: 'diagonal', of, wanted: Math.round(distance(from, to)), goesTo: { words: 'lines' } })),
-        ...[...sections].flatMap(([section, all]) => ofBeam(section, all.map(({ name }) => name).join(', '))),
+        ...[...sections].flatMap(([section, all]) => ofBeam(section, all.map(({ name }) => name).join(', '), ceiling.room.survey !== undefined)),
     ];
 }
 
-function ofBeam(section: WholeSection, of: string): Measure[] {
-    const { profile, channelWidth, sideThickness, bottomWidth } = section;
+/** Below a ceiling that was surveyed the sides hang on a plane, and what is over them differs from place to place: how wide they are is measured then. */
+function ofBeam(section: WholeSection, of: string, isSurveyed: boolean): Measure[] {
+    const { profile, channelWidth, sideThickness, sideHeight, bottomWidth } = section;
     const stock = (given: Given<{ readonly name: string }> | undefined) => given && { stock: given.value.name };
     return [
         ...channelWidth ? [{ kind: 'channel', of, wanted: channelWidth.ticks, goesTo: { words: 'blocking', ...stock(profile.blocking?.stock) } } as const] : [],
         { kind: 'side-thickness', of, wanted: sideThickness.ticks, goesTo: { words: 'sides', ...stock(profile.sides?.stock) } },
-        { kind: 'underside', of, wanted: sideFootOf(section), goesTo: { words: 'sides', ...stock(profile.sides?.stock) } },
+        { kind: isSurveyed ? 'side-width' : 'underside', of, wanted: isSurveyed ? sideHeight.ticks : sideFootOf(section), goesTo: { words: 'sides', ...stock(profile.sides?.stock) } },
         { kind: 'bottom-width', of, wanted: bottomWidth.ticks, goesTo: { words: 'bottom', ...stock(profile.bottom?.stock) } },
     ];
 }

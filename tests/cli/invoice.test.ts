@@ -116,6 +116,9 @@ describe('an invoice', () => {
         const names = [...list.out.matchAll(/"id": "([^"]+)"/g)].map(([, name]) => name!), pieces = names.length;
         expect(pieces).toBeGreaterThan(50);
         const cut = { ...known, 'den.coffer': den.replace('  grid {', '  measured {\n    cut  16\' of pine-1x8 into band-north left 2\'\n  }\n\n  grid {') };
+        const listed = folderWith(cut), told = await cofferwright(listed, ['cut-list']), rows = await cofferwright(listed, ['cut-list', '--format', 'csv']);
+        expect(told.out).toContain('Already cut, as the job says: band-north.');
+        expect(Papa.parse<Record<string, string>>(rows.out, { header: true }).data.filter(row => row['cut'] === 'yes').map(({ id }) => id)).toEqual(['den.band-north']);
         const { out } = await run(cut, '--format', 'human');
         const [, one, all] = /(\d+) of (\d+) pieces of den are cut\./.exec(out)!;
         expect([Number(one), Number(all)]).toEqual([1, pieces]);

@@ -55,6 +55,14 @@ describe('the example', () => {
         expect(measures.filter(({ kind, of }) => kind === 'channel' && of === '1, 2, A, B').map(({ wanted }) => wanted)).toEqual([inches('5 1/2')]);
         expect(measures.find(({ kind }) => kind === 'underside')!.wanted).toBe(inches('7 1/2'));
     });
+    // 7 1/4" wide and held down 1/4"; what is over a side that hangs on a plane differs from place to place
+    test('below a ceiling that was surveyed, how wide a side is, and not how far it hangs', () => {
+        const ceiling = example(), at = { uri: 'memory:den', range: { start: { line: 0, character: 0 }, end: { line: 0, character: 0 } } };
+        const surveyed = { ...ceiling, room: { ...ceiling.room, survey: { points: [], hanging: { value: 'level' as const, at, said: false } } } } as unknown as Ceiling;
+        const measures = measuresOf(firstBayOf(ceiling, takeOffOf(ceiling))!, surveyed);
+        expect(measures.some(({ kind }) => kind === 'underside')).toBe(false);
+        expect(measures.filter(({ kind }) => kind === 'side-width').map(({ of, wanted, goesTo }) => [of, wanted, goesTo.words])).toEqual([['1, 2, A, B', inches('7 1/4'), 'sides']]);
+    });
 });
 
 test('the steps take as long as the estimate has it, whatever the rates', () => {

@@ -4,7 +4,7 @@ import { printInches, printLength, type Show } from '../../quantity/print-length
 import { TICKS_PER_FOOT, type Ticks } from '../../quantity/ticks.ts';
 import { cautionsFor } from '../../report/cautions.ts';
 import { endsText } from '../../report/cut-list/group.ts';
-import { howToRead } from '../../report/cut-list/human.ts';
+import { cutWords, howToRead } from '../../report/cut-list/human.ts';
 import { fingerprintOf } from '../../takeoff/cut-alike.ts';
 import { nameInRoom } from '../../takeoff/ids.ts';
 import type { Part, Piece } from '../../takeoff/model.ts';
@@ -72,7 +72,7 @@ export function cutListContent(room: RoomOnPage): CutListContent {
     });
     return {
         title: layout.room.title ?? layout.room.name, show, cutTo: printLength(job.cutTo.value, show), cuts: cuts.list, whys: whys.list, pieces,
-        howToRead: howToRead(takeOff.pieces), cautions: cautionsFor(takeOff.pieces),
+        howToRead: [...howToRead(takeOff.pieces), ...cutWords([{ room: ceiling.room, takeOff }])], cautions: cautionsFor(takeOff.pieces),
         sources: sources.list,
     };
 }

@@ -1,3 +1,4 @@
+import { cutAlready } from '../../cutting/as-cut.ts';
 import { tapeOf } from '../../job/tape.ts';
 import { whyText } from '../../provenance/why-text.ts';
 import type { Stock } from '../../job/model.ts';
@@ -16,7 +17,10 @@ import { stockNames } from '../../job/stock-names.ts';
 import type { CsvText } from '../../text/fit.ts';
 
 /** A piece, and what its cells need to know of its house. */
-interface InHouse { readonly piece: Piece; readonly tape: Tape; readonly show: Show; readonly nameOf: (stock: Stock) => string; readonly source: SourceJson }
+interface InHouse {
+    readonly piece: Piece; readonly isCut: boolean;
+    readonly tape: Tape; readonly show: Show; readonly nameOf: (stock: Stock) => string; readonly source: SourceJson;
+}
 
 /** The columns in their order; `back` and `face` are the cut lengths as numbers in `unit`, beside them as they are read. */
 const COLUMNS: Readonly<Record<string, (of: InHouse) => Cell>> = {
@@ -33,15 +37,16 @@ const COLUMNS: Readonly<Record<string, (of: InHouse) => Cell>> = {
     width: ({ piece, show }) => decimal(piece.width, show), thickness: ({ piece, show }) => decimal(piece.thickness, show),
     ripped: ({ piece }) => (piece.ripped ? 'yes' : 'no'), machining: ({ piece }) => piece.machining.join('; '), where: ({ piece }) => piece.where,
     why: ({ piece, tape }) => whyText(piece.why, piece.cutBack, tape),
-    file: ({ source }) => source.file, source_line: ({ source }) => source.line, source_column: ({ source }) => source.column,
+    cut: ({ isCut }) => (isCut ? 'yes' : 'no'), file: ({ source }) => source.file, source_line: ({ source }) => source.line, source_column: ({ source }) => source.column,
 };
 
 /** A row a piece. */
 export function csvCutList(houses: readonly Pick<House, 'job' | 'rooms'>[], files: Files): CsvText {
     const nameOf = stockNames(houses.flatMap(({ rooms }) => rooms.flatMap(({ takeOff }) => takeOff?.pieces.map(({ stock }) => stock) ?? [])));
-    const rowOf = (piece: Piece, tape: Tape): Cell[] =>
-        Object.values(COLUMNS).map(cell => cell({ piece, tape, show: tape.show, nameOf, source: sourceJson(piece.source, files) }));
-    return csvStanding(Object.keys(COLUMNS), houses.flatMap(({ job, rooms }) => rooms.map(({ takeOff, standing }) => ({
-        standing, rows: (takeOff?.pieces ?? []).map(piece => rowOf(piece, tapeOf(job))),
-    }))));
+    const rowOf = (piece: Piece, tape: Tape, isCut: boolean): Cell[] =>
+        Object.values(COLUMNS).map(cell => cell({ piece, tape, show: tape.show, nameOf, source: sourceJson(piece.source, files), isCut }));
+    return csvStanding(Object.keys(COLUMNS), houses.flatMap(({ job, rooms }) => rooms.map(({ room, takeOff, standing }) => {
+        const pieces = takeOff?.pieces ?? [], cut = cutAlready(room, pieces);
+        return { standing, rows: pieces.map(piece => rowOf(piece, tapeOf(job), cut.has(piece))) };
+    })));
 }

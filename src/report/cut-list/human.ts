@@ -1,10 +1,12 @@
+import { cutAlready } from '../../cutting/as-cut.ts';
 import { tapeOf } from '../../job/tape.ts';
+import type { Room } from '../../job/model.ts';
 import { PLURAL } from '../../job/part.ts';
 import { whyText } from '../../provenance/why-text.ts';
 import { printInches, printLength, printRun, type Show, type Tape } from '../../quantity/print-length.ts';
 import { TICKS_PER_FOOT, type Ticks } from '../../quantity/ticks.ts';
-import { placeInRoom } from '../../takeoff/ids.ts';
-import type { Consumable, Piece } from '../../takeoff/model.ts';
+import { nameInRoom, placeInRoom } from '../../takeoff/ids.ts';
+import type { Consumable, Piece, TakeOff } from '../../takeoff/model.ts';
 import { degreesOf, edgesText, isTurned } from '../../takeoff/ends.ts';
 import { tapingOf } from '../../sawing/tape.ts';
 import { cautionsFor } from '../cautions.ts';
@@ -17,7 +19,7 @@ import { batchesOf, endsText, type Batch, type StockBatches } from './group.ts';
 import { stockNames } from '../../job/stock-names.ts';
 import type { TerminalText } from '../../text/fit.ts';
 import { terminalParagraphs } from '../../text/terminal.ts';
-import { counted, unitOf } from '../../plain/words.ts';
+import { counted, listed, unitOf } from '../../plain/words.ts';
 
 const WIDTH = 100;
 
@@ -34,7 +36,7 @@ function cutList(house: House, paint: Paint): string[] {
         paint.strong(`CUT LIST  ${cleanText(titleOf(job))}`),
         `${counted(pieces.length, 'piece')} for ${rooms.map(r => r.room.name).join(', ')}; cut to ${printLength(job.cutTo.value, show)}`,
         ...standingText(rooms, { dont: 'cut', lacks: 'it has no pieces here' }, paint, WIDTH),
-        ...howToRead(pieces).flatMap(note => wrap(note, WIDTH)),
+        ...[...howToRead(pieces), ...cutWords(rooms)].flatMap(note => wrap(note, WIDTH)),
         ...batchesOf(pieces).flatMap(stock => ['', ...stockList(stock, nameOf(stock.stock), tapeOf(job), paint)]),
         ...besides(rooms.flatMap(r => r.takeOff?.consumables ?? []), paint),
         ...cautionsFor(pieces).flatMap((caution, i) => [...(i === 0 ? ['', paint.strong('Take care')] : []), ...wrap(caution, WIDTH - 2).map(l => `  ${l}`)]),
@@ -51,6 +53,13 @@ export function howToRead(pieces: readonly Piece[]): string[] {
         ...(mitered ? [...new Set(pieces.map(tapingOf).flatMap(({ edge, along }) => (edge === 'any' ? []
             : [`A rabbet takes the long point away at the ${edge === 'upper' ? 'lower' : 'upper'} ${along} edge: hook the tape on the ${edge} ${along} edge.`])))] : []),
     ];
+}
+
+/** What of it is cut by now; the list keeps it, so that nothing seems to be missing. */
+export function cutWords(rooms: readonly { readonly room: Pick<Room, 'cutBoards' | 'spoiled'>; readonly takeOff?: TakeOff | undefined }[]): string[] {
+    const cut = rooms.flatMap(({ room, takeOff }) => [...cutAlready(room, takeOff?.pieces ?? [])]);
+    const names = cut.map(piece => (rooms.length > 1 ? piece.id : nameInRoom(piece)));
+    return cut.length === 0 ? [] : [`Already cut, as the job says: ${listed(names)}. They stay on this list; boards and saw leave them out.`];
 }
 
 function stockList({ stock, pieces, parts }: StockBatches, name: string, tape: Tape, paint: Paint): string[] {

@@ -1,3 +1,4 @@
+import { cutAlready } from '../../cutting/as-cut.ts';
 import { tapeOf } from '../../job/tape.ts';
 import type { JobSettings } from '../../job/model.ts';
 import { stockNames } from '../../job/stock-names.ts';
@@ -21,7 +22,7 @@ import type { JsonText } from '../../text/fit.ts';
 /** Every piece of the given rooms. */
 export function jsonCutList(houses: readonly Pick<House, 'job' | 'rooms'>[], files: Files): JsonText {
     const rooms = houses.flatMap(house => house.rooms.map(r => ({ ...r, job: house.job })));
-    const taken = rooms.flatMap(({ takeOff, job }) => (takeOff ? [{ takeOff, job }] : []));
+    const taken = rooms.flatMap(({ room, takeOff, job }) => (takeOff ? [{ takeOff, job, cut: cutAlready(room, takeOff.pieces) }] : []));
     const nameOf = stockNames(taken.flatMap(({ takeOff }) => takeOff.pieces.map(({ stock }) => stock)));
     return printJson<CutListJson>({
         version: 1,
@@ -30,13 +31,13 @@ export function jsonCutList(houses: readonly Pick<House, 'job' | 'rooms'>[], fil
         rooms: rooms.map(one => ({
             ...roomHead(one, one.takeOff !== undefined, one.job, files), cutTo: lengthJson(one.job.cutTo.value, one.job.cutTo.value, one.job.show.value),
         })),
-        pieces: taken.flatMap(({ takeOff, job }) => takeOff.pieces.map(piece => pieceJson(piece, nameOf(piece.stock), job, files))),
+        pieces: taken.flatMap(({ takeOff, job, cut }) => takeOff.pieces.map(piece => pieceJson(piece, nameOf(piece.stock), cut.has(piece), job, files))),
         joints: taken.flatMap(({ takeOff }) => takeOff.joints.map(joint => ({ room: takeOff.room, ...joint }))),
         consumables: taken.flatMap(({ takeOff }) => consumablesJson(takeOff)),
     });
 }
 
-function pieceJson(p: Piece, stock: string, job: JobSettings, files: Files): CutListJson['pieces'][number] {
+function pieceJson(p: Piece, stock: string, isCut: boolean, job: JobSettings, files: Files): CutListJson['pieces'][number] {
     const show = job.show.value;
     const length = (ticks: number): LengthJson => lengthJson(ticks, roundTo(ticks, job.cutTo.value), show), [left, right] = endsFromTheLeft(p);
     return {
@@ -47,6 +48,7 @@ function pieceJson(p: Piece, stock: string, job: JobSettings, files: Files): Cut
         bay: p.bay,
         coffer: p.coffer,
         on: p.on,
+        isCut,
         stock,
         face: lengthJson(p.face, p.cutFace, show),
         back: lengthJson(p.back, p.cutBack, show),

@@ -31,6 +31,8 @@ interface OnePiece {
     readonly coffer: Whole | null;
     /** The side of its line or coffer that it stands on, as one of eight winds; of what runs along a wall the name of that. */
     readonly on: string | null;
+    /** It is cut by now, as the text says. */
+    readonly isCut: boolean;
     readonly stock: string;
     /**
      * Along the side that shows; of a band along its edge at the room, of a bottom or blocking along its edge to the east or south. Between the short

@@ -1,13 +1,12 @@
 import { billOf, type Bill, type WorkLine } from '../../billing/bill.ts';
 import { toDate } from '../../billing/to-date.ts';
-import { creditOf } from '../../cutting/as-cut.ts';
+import { cutAlready } from '../../cutting/as-cut.ts';
 import type { KnownBy, Payment } from '../../job/contract.ts';
 import { counted, listed } from '../../plain/words.ts';
 import type { Given } from '../../provenance/source.ts';
 import { piecesUp } from '../../putup/said.ts';
 import { printMoney, roundMoney } from '../../quantity/money.ts';
 import { Rational } from '../../quantity/rational.ts';
-import { nameInRoom } from '../../takeoff/ids.ts';
 import { percentText } from '../estimate/words.ts';
 import { titleOfHouse, type House } from '../house.ts';
 import { standingOfRooms } from '../standing.ts';
@@ -98,10 +97,9 @@ function piecesThere({ rooms }: House): Readonly<Record<KnownBy | 'all', number>
     let all = 0, cut = 0, up = 0;
     for (const { room, takeOff } of rooms) {
         if (!takeOff || takeOff.leftOut.length > 0) return undefined;
-        const credit = creditOf(room, takeOff.pieces);
         all += takeOff.pieces.length;
         up += piecesUp(room, takeOff.pieces).size;
-        cut += takeOff.pieces.filter(piece => credit.wanted(nameInRoom(piece)) === 0).length;
+        cut += cutAlready(room, takeOff.pieces).size;
     }
     return all === 0 ? undefined : { all, cut, 'put-up': up };
 }

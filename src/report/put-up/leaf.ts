@@ -43,11 +43,11 @@ function sectionsOf({ room }: RoomPieces, told: RoomPutUp, ceiling: Ceiling, job
         {
             heading: `room ${room.name}`,
             words: [
-                `${counted(steps.length, 'step')}${all ? `, ${hoursText(all)} of one person with setting out, filling and sanding` : ', not timed: its labor says no times'}${lastDay ? `, ${counted(lastDay, 'day')}` : ''}; the ladder is moved ${counted(putUp.moves.count, 'time')}, ${printRun(putUp.moves.distance, job.show.value)} in all.`,
+                `${counted(steps.length, 'step')}${all ? `, ${hoursText(all)} of one person with setting out, filling and sanding` : ', not timed: its labor says no times'}${lastDay ? `; the steps alone take ${counted(lastDay, 'day')}` : ''}; the ladder is moved ${counted(putUp.moves.count, 'time')}, ${printRun(putUp.moves.distance, job.show.value)} in all.`,
                 ...putUp.cycle ? [cycleWords(putUp.cycle, putUp.stuck.length)] : [],
             ],
             table: {
-                head: ['step', 'day', ...hasCrews ? ['crew'] : [], 'what', 'pieces', 'people', 'hours', 'with'], rows: steps.map(step => rowOf(step, hasCrews)),
+                head: ['step', 'day', ...hasCrews ? ['crew'] : [], 'what', 'pieces', 'people', 'person-hours', 'with'], rows: steps.map(step => rowOf(step, hasCrews)),
                 figures: hasCrews ? [0, 1, 2, 5, 6] : [0, 1, 4, 5],
             },
         },
@@ -131,7 +131,7 @@ function waysSection(room: string, steps: readonly StepTold[], tape: Tape): Leaf
 }
 
 const MEASURE: Readonly<Record<Measure['kind'], string>> = {
-    edge: 'edge of the coffer', diagonal: 'diagonal of the coffer', channel: 'channel of the bottom, at three places', underside: 'from the ceiling to the lower edge of the sides', 'side-thickness': 'thickness of a side', 'bottom-width': 'width of a bottom as ripped',
+    edge: 'edge of the coffer', diagonal: 'diagonal of the coffer', channel: 'channel of the bottom, at three places', underside: 'from the ceiling to the lower edge of the sides', 'side-thickness': 'thickness of a side', 'side-width': 'width of a side as ripped', 'bottom-width': 'width of a bottom as ripped',
 };
 /** What is measured, of what, what it should be, and what of the text is to be changed where it is otherwise. */
 export function measureRow({ kind, of, wanted, goesTo: { words, stock } }: Measure, tape: Tape): string[] {

@@ -123,7 +123,7 @@ export interface PoseJson {
 }
 
 export interface MeasureJson {
-    readonly kind: 'edge' | 'diagonal' | 'channel' | 'underside' | 'side-thickness' | 'bottom-width';
+    readonly kind: 'edge' | 'diagonal' | 'channel' | 'underside' | 'side-width' | 'side-thickness' | 'bottom-width';
     readonly of: string;
     readonly wanted: LengthJson;
     /** The words of the text that it goes back to, and the stock where that is what says it. */
