@@ -8,7 +8,11 @@ import { heightsOf } from './offsets.ts';
 import { pieceOf, type Stretch } from './piece.ts';
 import type { BoxBeam, HalfBeam, Plan, Spot } from './plan.ts';
 import { grouped } from '../plain/groups.ts';
+import { TICKS_PER_INCH, type Ticks } from '../quantity/ticks.ts';
 import { pointOf, type Unit } from './unit.ts';
+
+/** Nothing is pieced together of scraps: where no board holds more, it stays in one piece, and is told. Common practice, no source. */
+export const SHORTEST_OF_SPLICED: Ticks = 12 * TICKS_PER_INCH;
 
 /** A side of a beam between two ends that break it, and where its four corners lie. */
 export interface SideRun extends FlankStretch { readonly face: Stretch; readonly back: Stretch }
@@ -99,7 +103,7 @@ export function cleatsOf(run: SideRun, coffers: readonly number[], unit: Unit): 
         part: 'cleat' as const, of: flank.of.name, coffers, on: looking(flank), flank: flank.side, nth, way: flank.base, names: ['channel', 'back'] as const,
         width: cleats.width, top: cleatTop, foot: cleatFoot,
     };
-    const count = cleats.longest && cleats.longest > 0 ? Math.min(MOST_PIECES, Math.ceil(length / unit.perTick / cleats.longest)) : 1;
+    const count = cleats.longest !== undefined && cleats.longest >= SHORTEST_OF_SPLICED ? Math.min(MOST_PIECES, Math.ceil(length / unit.perTick / cleats.longest)) : 1;
     if (count > 1) {
         const stops = Array.from({ length: count + 1 }, (_, i) => (i === count ? near.to : ahead(near.from, flank.base, length * i / count)));
         return stops.slice(1).flatMap((to, i) => {

@@ -1,3 +1,4 @@
+import { SHORTEST_OF_SPLICED } from '../arrangement/sides.ts';
 import { TICKS_PER_INCH, type Ticks } from '../quantity/ticks.ts';
 import { roundTo } from '../quantity/round.ts';
 import type { Splice } from './model.ts';
@@ -59,7 +60,7 @@ interface FreeRun extends Omit<LongRun, 'crossings'> {
  */
 export function spliceAnywhere({ from, to, most, neighbor, step, isClear, place }: FreeRun): readonly Splice[] | undefined {
     if (to - from <= most) return [];
-    if (!(most > 0)) return undefined;
+    if (most < SHORTEST_OF_SPLICED) return undefined;
     const every = Math.max(LEAST_STEP, (to - from) / TRIED), equal = Math.ceil((to - from) / most);
     const tried = [...sequence(Math.floor((to - from) / every), i => i * every), ...sequence(Math.min(equal, TRIED), i => (to - from) * i / equal)];
     const spots = [...new Set(tried.map(at => from + roundTo(at, step)))].filter(at => at > from && at < to && isClear(at)).sort((a, b) => a - b);

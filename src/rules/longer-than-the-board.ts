@@ -30,8 +30,8 @@ A piece in one length needs a board that is longer by the end trim: one that the
 (\`longest-board\`), or one on hand, each for one piece. And it has to get into the room, up the stair: \`longest-piece\`.
 
 A bottom of 9' 5" from boards of at most 8', less 1" of end trim, is 1' 6" too long. Where the grid says \`splices
-on-crossings\` what runs through is spliced on a crossing, and sides and trim anywhere: sides behind what dies into them, or out in the coffer,
-away from other joints. Otherwise write a splice, buy longer boards, or let the other direction run through.`,
+on-crossings\` what runs through is spliced on a crossing, and sides and trim anywhere: sides behind what dies into them, or out in
+the coffer, away from other joints. Otherwise write a splice, buy longer boards, or let the other direction run through.`,
     wrong,
     right: changed(wrong, 'where-said', 'on-crossings'),
     basis: 'Lengths as the stock says them.',

@@ -26,7 +26,7 @@ test.each<[string, 'north-south' | 'east-west', boolean, Side | undefined, 'left
     const troubles: Trouble[] = [], other = unlike ? {} as Section : undefined;
     expect(otherSideOf('1', runs, other ? { other } : {}, at && { otherSide: given(at) } as unknown as LineSpec, troubles)).toBe(flank);
     const has = unlike ? { has: runs === 'north-south' ? ['west', 'east'] : ['north', 'south'] } : {};
-    expect(troubles).toEqual(flank === null ? [{ kind: 'no-other-side', line: '1', runs, ...has, said: at, at: nowhere }] : []);
+    expect(troubles).toEqual(flank === null ? [{ kind: 'no-other-side', of: 'line', line: '1', runs, ...has, said: at, at: nowhere }] : []);
 });
 
 /**

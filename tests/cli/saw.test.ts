@@ -60,7 +60,7 @@ describe('saw', () => {
     });
 
     test('a piece that no board holds makes it incomplete: 1', async () => {
-        const short = yard.replace(`lengths  8', 12'\n  price    0.80`, `lengths  1"\n  price    0.80`);
+        const short = yard.replace(`lengths  8', 12'\n  price    0.80`, `lengths  11"\n  price    0.80`);
         const { code, out } = await cofferwright(folderWith({ ...house, 'yard.coffer': short }), ['saw']);
         expect(out).not.toContain('cleat-');
         expect(code).toBe(1);

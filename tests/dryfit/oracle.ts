@@ -28,7 +28,7 @@ function looksTo({ part, on }: Piece): Side {
 
 /** As it was cut, with its face to the viewer: x from left to right, y from the face back, z up; hung the way its face looks. */
 export function cutAndHung(piece: Piece): Manifold {
-    const { part, cutBack, width, thickness } = piece;
+    const { part, cutBack, cutOverall, width, thickness } = piece;
     const box = (x: number, y: number, z: number): Manifold => library().cube([inch(x), inch(y), inch(z)]);
     const alongX = piece.line === null ? piece.on === 'north' || piece.on === 'south' : !/\d/.test(piece.line);
     if (part === 'blocking' || part === 'bottom') return alongX ? box(cutBack, width, thickness) : box(width, cutBack, thickness);
@@ -38,16 +38,16 @@ export function cutAndHung(piece: Piece): Manifold {
     const looks = looksTo(piece);
     const rabbet = piece.work.find(one => one.kind === 'rabbet');
     const upper = rabbet?.kind === 'rabbet' && rabbet.edge === 'upper';
-    let board = box(cutBack, thickness, width);
+    let board = box(cutOverall, thickness, width);
     // at the saw: groove edge down, face to the viewer
     const [left, right] = cutsOf(piece, looks, upper);
-    const L = inch(cutBack);
+    const L = inch(cutOverall);
     const trim = (cut: EndCut, at: number, away: 1 | -1): void => {
-        if (cut.cut !== 'miter') return;
+        if (cut.cut === 'square') return;
         const angle = cut.degrees! * Math.PI / 180, t = inch(thickness);
-        // the plane through the long point at the back, leaning in towards the face
+        // the plane through the long point: at the back, leaning in towards the face; of an angle less than nothing at the face
         const normal: [number, number, number] = [away * Math.cos(angle), Math.sin(angle), 0];
-        board = board.trimByPlane(normal, normal[0] * at + normal[1] * t);
+        board = board.trimByPlane(normal, normal[0] * at + (angle > 0 ? normal[1] * t : 0));
     };
     trim(left, 0, 1);
     trim(right, L, -1);

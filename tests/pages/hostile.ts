@@ -15,5 +15,7 @@ export const HOSTILE: readonly string[] = [
 /** Tags of a page that no page of ours holds: those that run, load or style something by themselves. Words in attributes are words. */
 export function trespasses(markup: string): string[] {
     const tags = [...markup.matchAll(/<[a-z!/][^<>]*>/gi)].map(([tag]) => ({ tag, bare: tag.replace(/"[^"]*"/g, '""') }));
-    return tags.filter(({ bare }) => /^<(script|img|iframe|object|embed|link|base|form)\b/i.test(bare) || /\s(on\w+|style|src|href)=/i.test(bare) || /['{}$]/.test(bare)).map(({ tag }) => tag);
+    // what is drawn once and shown again lies on the same page
+    const others = tags.filter(({ tag }) => !/^<use href="#[\w-]+"\/>$/.test(tag));
+    return others.filter(({ bare }) => /^<(script|img|iframe|object|embed|link|base|form)\b/i.test(bare) || /\s(on\w+|style|src|href)=/i.test(bare) || /['{}$]/.test(bare)).map(({ tag }) => tag);
 }

@@ -36,9 +36,9 @@ describe('pieces that are longer than their boards', () => {
         expect(tooLong(layout)).toMatchObject([{ line: 'B', length: ticksOf('199 1/4"') }]);
         expect(found(layout)).toMatchObject([{ at: layout.room.lines[0]!.splices[0]!.at }]);
     });
-    test('bays, sides and trim have no crossing to break on', () => {
+    test('bays have no crossing to break on; sides and trim are spliced anywhere', () => {
         const room = exampleRoom({ north: { coffers: 1 }, through: 'north-south' });
-        expect(subjects(layOut(room)).sort()).toEqual(['band the north wall', 'bottom line A, bay 1', 'trim coffer 1']);
+        expect(subjects(layOut(room)).sort()).toEqual(['band the north wall', 'bottom line A, bay 1']);
     });
     test('a cleat on the wall of a half beam is as long as the bottom, from whose stock it could be ripped; smaller coffers do not help', () => {
         const { stock } = jobBuilder(), strips = stock('strip', { thickness: '3/4"', width: '3/4"', lengths: ['8\''] });
@@ -49,12 +49,16 @@ describe('pieces that are longer than their boards', () => {
     test('a cleat is looked for among the boards at its own length, short of its side at both ends', () => {
         // the longest sides are 57" (coffer 55 1/2" + 2 x 3/4"); cleats 1/4" short at each end are 56 1/2"; no end trim
         const { stock, settings, said } = jobBuilder();
-        const withStrips = (length: string) => {
+        const of = (length: string): Layout => {
             const strips = stock('strip', { thickness: '3/4"', width: '3/4"', lengths: [length] });
             const job = { ...settings(), endTrim: said(0) };
-            return tooLong(layOut(exampleRoom({ job, splices: 'on-crossings' }, { cleats: { stock: strips, thickness: '3/4"', height: '3/4"' } })));
+            return layOut(exampleRoom({ job, splices: 'on-crossings' }, { cleats: { stock: strips, thickness: '3/4"', height: '3/4"' } }));
         };
-        expect(withStrips('56 1/2"')).toEqual([]);
-        expect(withStrips('56 15/32"')).toMatchObject([{ part: 'cleat', length: ticksOf('56 1/2"'), longest: ticksOf('56 15/32"') }]);
+        const cleats = (length: string): number => takeOff(of(length).ceiling!).pieces.filter(({ part }) => part === 'cleat').length;
+        for (const length of ['56 1/2"', '56 15/32"', '12"']) expect(tooLong(of(length))).toEqual([]);
+        // what is too long comes in equal pieces, but not in scraps
+        expect(cleats('56 15/32"')).toBeGreaterThan(cleats('56 1/2"'));
+        expect(tooLong(of('11 31/32"'))).toMatchObject([{ part: 'cleat', length: ticksOf('56 1/2"'), longest: ticksOf('11 31/32"') }]);
+        expect(cleats('11 31/32"')).toBe(cleats('56 1/2"'));
     });
 });

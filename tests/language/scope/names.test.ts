@@ -74,7 +74,7 @@ describe('kinds', () => {
 
     test('one has the properties of what it is, behind its own', () => {
         const measured = [...vocabulary.properties(vocabulary.kind('Measured')!).keys()];
-        expect(measured[0]).toBe('spoiled');
+        expect(measured.slice(0, 3)).toEqual(['gauge', 'spoiled', 'cut']);
         expect(measured).toEqual(expect.arrayContaining([...vocabulary.properties(vocabulary.kind('Room')!).keys()]));
     });
 
