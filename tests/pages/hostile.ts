@@ -16,6 +16,6 @@ export const HOSTILE: readonly string[] = [
 export function trespasses(markup: string): string[] {
     const tags = [...markup.matchAll(/<[a-z!/][^<>]*>/gi)].map(([tag]) => ({ tag, bare: tag.replace(/"[^"]*"/g, '""') }));
     // what is drawn once and shown again lies on the same page
-    const others = tags.filter(({ tag }) => !/^<use href="#[\w-]+"\/>$/.test(tag));
+    const others = tags.filter(({ tag }) => !/^<use href="#[\w-]+"( class="\w+")?\/>$/.test(tag));
     return others.filter(({ bare }) => /^<(script|img|iframe|object|embed|link|base|form)\b/i.test(bare) || /\s(on\w+|style|src|href)=/i.test(bare) || /['{}$]/.test(bare)).map(({ tag }) => tag);
 }
