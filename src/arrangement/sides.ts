@@ -103,7 +103,8 @@ export function cleatsOf(run: SideRun, coffers: readonly number[], unit: Unit): 
         part: 'cleat' as const, of: flank.of.name, coffers, on: looking(flank), flank: flank.side, nth, way: flank.base, names: ['channel', 'back'] as const,
         width: cleats.width, top: cleatTop, foot: cleatFoot,
     };
-    const count = cleats.longest !== undefined && cleats.longest >= SHORTEST_OF_SPLICED ? Math.min(MOST_PIECES, Math.ceil(length / unit.perTick / cleats.longest)) : 1;
+    const { longest = 0 } = cleats, isSpliced = longest >= SHORTEST_OF_SPLICED;
+    const count = isSpliced ? Math.min(MOST_PIECES, Math.ceil(length / unit.perTick / longest)) : 1;
     if (count > 1) {
         const stops = Array.from({ length: count + 1 }, (_, i) => (i === count ? near.to : ahead(near.from, flank.base, length * i / count)));
         return stops.slice(1).flatMap((to, i) => {
