@@ -5,6 +5,7 @@ import * as ast from '../generated/ast.ts';
 import { DECLARATIONS } from '../grammar-words.ts';
 import { plainValue } from '../lexer/pasted.ts';
 import type { Problem } from '../lexer/problem.ts';
+import { meantAsFeet } from './feet-and-inches.ts';
 import { finding } from './make.ts';
 import { meantFixes, near } from './near.ts';
 import { meantOtherwise } from './written-apart.ts';
@@ -23,7 +24,7 @@ export function syntaxFindings(document: LangiumDocument): readonly Finding[] {
         const at = placeOf(uri, token.startLine ?? 1, token.startColumn ?? 1, token.endLine ?? 1, token.endColumn ?? 1);
         if (strays.has(token.startOffset)) found.push(finding('nothing-starts-with', at, message, { fixes: token.image === 'import' ? importFix(document, at) : meantFixes(at, near(token.image, DECLARATIONS)) }));
         else {
-            const meant = meantOtherwise(document, at);
+            const meant = meantOtherwise(document, at) ?? meantAsFeet(document, at);
             found.push(meant ? finding('syntax', meant.at, meant.message, { fixes: meant.fixes }) : finding('syntax', at, message));
         }
     }

@@ -1,5 +1,6 @@
 import type { LangiumDocument } from 'langium';
 import { findingOf, type Finding } from '../../findings/finding.ts';
+import { CURRENCIES } from '../../data/currencies.ts';
 import * as ast from '../generated/ast.ts';
 import { kindOfBody } from '../scope/kind-of.ts';
 import type { Vocabulary } from '../scope/vocabulary.ts';
@@ -10,6 +11,7 @@ import { declaredType } from './declared.ts';
 import { Inference } from './infer.ts';
 import { sourceOf, sourceOfKeyword, sourceOfProperty } from './place.ts';
 import type { Report } from './report.ts';
+import type { Wont } from './suggest.ts';
 import { CONDITION } from './type.ts';
 import { checkMember } from './values.ts';
 import { quoted } from './words.ts';
@@ -22,23 +24,27 @@ export function typeFindings(document: LangiumDocument): Finding[] {
     const file = document.parseResult.value;
     if (!ast.isFile(file)) return [];
     const findings: Finding[] = [];
-    new Walk(servicesOf(document).vocabulary, said => findings.push(findingOf(said)), isMetric(document)).file(file);
+    new Walk(servicesOf(document).vocabulary, said => findings.push(findingOf(said)), wontOf(document)).file(file);
     return findings;
 }
 
-/** Whether the job shows millimeters: then a bare figure most likely means them. */
-function isMetric(document: LangiumDocument): boolean {
-    const job = jobOf(document);
-    const show = job?.body?.members.find(member => ast.isLine(member) && member.path[0]?.$refText === 'show');
-    const [value] = ast.isLine(show) ? show.values : [];
-    return ast.isRef(value) && value.target?.$refText === 'millimeters';
+/** What the job says of its units: where it shows millimeters, a bare figure most likely means them. */
+function wontOf(document: LangiumDocument): Wont {
+    const members = jobOf(document)?.body?.members ?? [];
+    const saidOf = (name: string): string | undefined => {
+        const line = members.find(member => ast.isLine(member) && member.path[0]?.$refText === name);
+        const [value] = ast.isLine(line) ? line.values : [];
+        return ast.isRef(value) ? value.target?.$refText : ast.isTextLit(value) ? value.text : undefined;
+    };
+    const currency = saidOf('currency') ?? 'USD';
+    return { isMetric: saidOf('show') === 'millimeters', currency: Object.hasOwn(CURRENCIES, currency) ? currency : undefined };
 }
 
 class Walk {
     private readonly inference: Inference;
 
-    constructor(private readonly vocabulary: Vocabulary, private readonly report: Report, metric: boolean) {
-        this.inference = new Inference(vocabulary, report, metric);
+    constructor(private readonly vocabulary: Vocabulary, private readonly report: Report, wont: Wont) {
+        this.inference = new Inference(vocabulary, report, wont);
     }
 
     file(file: ast.File): void {

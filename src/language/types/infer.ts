@@ -7,7 +7,7 @@ import { declaredType, typeOfWords } from './declared.ts';
 import { sourceOf, sourceOfOperand } from './place.ts';
 import { replacingAny, type Report } from './report.ts';
 import { checkDash, checkInches } from './slips-in-lengths.ts';
-import { suggestions, type UsualUnits } from './suggest.ts';
+import { suggestions, type UsualUnits, type Wont } from './suggest.ts';
 import {
     ANGLE, atom, combine, CONDITION, COUNT, DATE, fits, GAUGE, isPlainNumber, LENGTH, mixed, NAME, NUMBER, NUMBER_SIZE, pair, PERCENT,
     quantity, rate, sameDimensions, SIZE, TEXT, TIME, type Type,
@@ -32,7 +32,7 @@ interface Place { readonly want: Type | undefined; readonly what: string; readon
  */
 export class Inference {
     constructor(
-        private readonly vocabulary: Vocabulary, private readonly report: Report, private readonly isMetric = false,
+        private readonly vocabulary: Vocabulary, private readonly report: Report, private readonly wont: Wont = { isMetric: false, currency: 'USD' },
         private readonly seen: Seen = { lets: new Map(), depth: 0, following: 0 },
     ) {}
 
@@ -58,13 +58,13 @@ export class Inference {
     }
 
     private usualUnits(isLarge = false): UsualUnits {
-        if (this.isMetric) return isLarge ? [' m', ' mm'] : [' mm'];
+        if (this.wont.isMetric) return isLarge ? [' m', ' mm'] : [' mm'];
         return isLarge ? ["'", '"'] : ['"'];
     }
 
     private wrongType(operand: Operand, { what, isLarge }: Place, want: Type | undefined, got: Type | undefined): void {
         if (mixed(want, got)) return this.report({ rule: 'mixed-currency', at: sourceOfOperand(operand), message: `${what} is in another currency: it takes ${inWords(want)}, and this is ${inWords(got)}.` });
-        const repairs = suggestions(want, got, operand, this.usualUnits(isLarge));
+        const repairs = suggestions(want, got, operand, this.usualUnits(isLarge), this.wont.currency);
         this.report({
             rule: 'wrong-type', at: sourceOfOperand(operand), message: `${what} needs ${wantedInWords(want)}; ${subject(operand)} ${isBare(want, got) ? 'has no unit' : `is ${unmarked(operand) ? 'a number with a fraction' : inWords(got)}`}.${offered(repairs)}`,
             fixes: replacingAny(sourceOfOperand(operand), repairs),
@@ -156,7 +156,7 @@ export class Inference {
         if (declaration.type) return declaredType(declaration.type);
         if (!this.seen.lets.has(declaration)) {
             this.seen.lets.set(declaration, undefined);
-            const inner = new Inference(this.vocabulary, () => { /* reported where it stands */ }, this.isMetric, this.seen);
+            const inner = new Inference(this.vocabulary, () => { /* reported where it stands */ }, this.wont, this.seen);
             if (this.seen.following >= MOST_LETS) return undefined;
             this.seen.following++;
             this.seen.lets.set(declaration, inner.infer(declaration.value));
@@ -222,9 +222,9 @@ export class Inference {
 
     /** Where one side is a bare figure, what it would be in the other's unit. */
     private otherSide({ left, right }: Operation, a: Type, b: Type): { operand: Operand, text: string } | undefined {
-        const onRight = right && isPlainNumber(b) ? suggestions(a, b, right, this.usualUnits())[0] : undefined;
+        const onRight = right && isPlainNumber(b) ? suggestions(a, b, right, this.usualUnits(), this.wont.currency)[0] : undefined;
         if (onRight) return { operand: right!, text: onRight };
-        const onLeft = left && isPlainNumber(a) ? suggestions(b, a, left, this.usualUnits())[0] : undefined;
+        const onLeft = left && isPlainNumber(a) ? suggestions(b, a, left, this.usualUnits(), this.wont.currency)[0] : undefined;
         return onLeft ? { operand: left!, text: onLeft } : undefined;
     }
 

@@ -1,9 +1,12 @@
 import * as ast from '../generated/ast.ts';
 import type { Operand, Operation } from '../operators.ts';
-import { COUNT, GAUGE, LENGTH, NUMBER_SIZE, PERCENT, RATIO, SIZE, TEXT, NAME, TIME, type Type } from './type.ts';
+import { ANGLE, COUNT, GAUGE, LENGTH, MONEY, NUMBER_SIZE, PERCENT, RATIO, SIZE, TEXT, NAME, TIME, type Type } from './type.ts';
 
 /** What stands behind a length that somebody wrote without a unit, the likeliest first and the smallest last. */
 export type UsualUnits = readonly ('"' | "'" | ' mm' | ' m')[];
+
+/** What the job is written in: whether lengths are shown in millimeters, and the letters of its currency; undefined of one that there is not. */
+export interface Wont { readonly isMetric: boolean; readonly currency: string | undefined }
 
 /** Of a room or a board nobody says more than this in feet or in meters; a bare 120 is inches, a bare 5200 millimeters. */
 const MOST_IN_LARGE_UNITS = 40;
@@ -12,12 +15,15 @@ const MOST_IN_LARGE_UNITS = 40;
  * What somebody who wrote a bare figure, or forgot half of a price, most likely meant: `24"` for 24, `18 ga` for 18.
  * None where that would be a guess; several, the likeliest first, where a figure may be feet or inches.
  */
-export function suggestions(want: Type | undefined, got: Type | undefined, operand: Operand, units: UsualUnits): readonly string[] {
+export function suggestions(
+    want: Type | undefined, got: Type | undefined, operand: Operand, units: UsualUnits, currency: string | undefined,
+): readonly string[] {
     if (want === LENGTH && operand.kind === 'leaf' && ast.isNumberLit(operand.expr)) {
         const { text } = operand.expr;
         const likely = Number(text) > MOST_IN_LARGE_UNITS ? units.slice(-1) : units;
         return likely.map(unit => text + unit);
     }
+    if (want === MONEY && currency && operand.kind === 'leaf' && ast.isNumberLit(operand.expr)) return [`${operand.expr.text} ${currency}`];
     const only = suggestion(want, got, operand);
     return only === undefined ? [] : [only];
 }
@@ -58,6 +64,7 @@ function sizeOf({ operator, left, right }: Operation): string | undefined {
 function inUnit(want: Type, text: string): string | undefined {
     if (want === PERCENT || want === RATIO) return `${text}%`;
     if (want === TIME) return `${text} min`;
+    if (want === ANGLE) return `${text}°`;
     if (want === TEXT || want === NAME) return `"${text}"`;
     if (!/^\d+$/.test(text)) return undefined;
     if (want === GAUGE) return `${text} ga`;
