@@ -1,4 +1,4 @@
-import { endsFromTheLeft, endWords, toldLengths } from './ends.ts';
+import { compassOfEnd, endsFromTheLeft, endWords, endWordsOf, isTurned, longerEdgeOf, toldLengths } from './ends.ts';
 import type { Piece } from './model.ts';
 
 /**
@@ -9,13 +9,23 @@ import type { Piece } from './model.ts';
 export function cutAlike(piece: Piece): string {
     const { hand, width, thickness, ripped, ends, work } = piece, { back, face, overall } = toldLengths(piece);
     const more = overall > Math.max(back, face) ? [overall] : [];
-    const lies = isHanded(piece) ? endsFromTheLeft(piece).map(endWords) : ends.map(endWords).sort();
+    const lies = hasNamedEnds(piece) ? ends.map((end, i) => `${compassOfEnd(piece, i === 0 ? 'first' : 'last')} ${endWordsOf(piece, end)}`)
+        : isHanded(piece) ? endsFromTheLeft(piece).map(end => endWords(end)) : ends.map(end => endWords(end)).sort();
     return JSON.stringify([back, face, hand, width, thickness, ripped, lies, work, ...more]);
 }
 
-/** Both ends lean, and not alike: turned end for end it is another piece, and no hand tells which. */
-export function isHanded({ ends: [a, b] }: Piece): boolean {
-    return a.degrees !== undefined && b.degrees !== undefined && endWords(a) !== endWords(b);
+/** What lies and leans is told by its place: which end, and which edge is the longer there. */
+export function hasNamedEnds(piece: Piece): boolean {
+    return piece.ends.some(end => longerEdgeOf(piece, end) !== undefined);
+}
+
+/**
+ * Its ends are unlike, and turned end for end it is another piece, while no hand tells which: both lean, or one does and a groove says which edge is
+ * down.
+ */
+export function isHanded({ ends: [a, b], hand, work }: Piece): boolean {
+    if (endWords(a) === endWords(b)) return false;
+    return isTurned(a) && isTurned(b) || hand === null && (isTurned(a) || isTurned(b)) && work.some(({ kind }) => kind === 'rabbet');
 }
 
 /**

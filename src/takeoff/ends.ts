@@ -38,6 +38,7 @@ export function edgesText(piece: Pick<Piece, 'part' | 'lies' | 'ends' | 'cutFace
     const { face: cutFace, back: cutBack, overall } = toldLengths(piece);
     if (cutFace === overall && cutBack === overall) return '';
     const lies = liesFlat(piece), edge = (ticks: Ticks, name: string): string => (ticks === overall ? '' : `${name} ${print(ticks)}`);
+    if (lies && cutFace === cutBack) return edge(cutFace, 'both edges');
     return [edge(cutFace, lies ? 'edge' : 'face'), edge(cutBack, lies ? 'edge' : 'back')].filter(Boolean).join(', ');
 }
 
@@ -80,12 +81,28 @@ function hasUpperGroove({ work }: Pick<Piece, 'work'>): boolean {
     return work.some(each => each.kind === 'rabbet' && each.edge === 'upper');
 }
 
+/** Which edge of what lies is the longer at an end, as one of eight winds: it has no face and no back to tell by. */
+export function longerEdgeOf(piece: Pick<Piece, 'part' | 'lies'>, end: EndCut): Compass | undefined {
+    return hasEdgesAlone(piece) && isTurned(end) ? end.longer : undefined;
+}
+
+/** Bottoms, blocking and panels, not a molding that lies: that has a profile to look at. */
+export function hasEdgesAlone(piece: Pick<Piece, 'part' | 'lies'>): boolean {
+    return liesFlat(piece) && piece.part !== 'molding';
+}
+
+/** An end of a piece as lists tell it; of what lies by the edge that is the longer: `angled 0.1, longer at the south edge`. */
+export function endWordsOf(piece: Pick<Piece, 'part' | 'lies'>, end: EndCut): string {
+    return endWords(end, longerEdgeOf(piece, end));
+}
+
 /** As lists tell it: `square`, `miter 45`, `scarf 45`, `angled 0.1, longer at the face`, `miter 45, then coped`. */
-export function endWords(end: EndCut): string {
+export function endWords(end: EndCut, longerEdge?: Compass): string {
     const off = degreesOf(end);
     if (!isTurned(end)) return end.cut === 'coped' ? 'coped' : 'square';
     const flat = end.flat ? ` (flat: miter ${roundedDegrees(end.flat.miter)}, bevel ${roundedDegrees(end.flat.bevel)})` : '';
-    const how = `${off < 0 ? ', longer at the face' : ''}${end.cut === 'coped' ? ', then coped' : ''}`;
+    const longer = longerEdge ? `, longer at the ${longerEdge} edge` : off < 0 ? ', longer at the face' : '';
+    const how = `${longer}${end.cut === 'coped' ? ', then coped' : ''}`;
     return `${end.cut !== 'angled' ? 'miter' : end.how === 'splice' ? 'scarf' : 'angled'} ${roundedDegrees(off)}${flat}${how}`;
 }
 

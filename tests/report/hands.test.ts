@@ -130,5 +130,5 @@ function slopes({ items }: Group): readonly number[] {
 
 /** Of a square end 0, of one whose back is the longer 1, else -1. */
 function signs({ left_end, right_end }: Record<string, string>): readonly number[] {
-    return [left_end!, right_end!].map(words => (!/\d/.test(words) ? 0 : words.includes('longer at the face') ? -1 : 1));
+    return [left_end!, right_end!].map(words => (!/\d/.test(words) ? 0 : /longer at the (face|east edge|south edge|south-east edge)/.test(words) ? -1 : 1));
 }

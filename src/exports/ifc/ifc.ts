@@ -3,7 +3,7 @@ import type { Solid } from '../../dryfit/model.ts';
 import { grouped } from '../../plain/groups.ts';
 import { printLength } from '../../quantity/print-length.ts';
 import { TICKS_PER_FOOT } from '../../quantity/ticks.ts';
-import { endWords, isTurned, toldLengths } from '../../takeoff/ends.ts';
+import { endWordsOf, isTurned, toldLengths } from '../../takeoff/ends.ts';
 import { PARTS, type EndCut, type Piece } from '../../takeoff/model.ts';
 import { partsTitle } from '../../job/part.ts';
 import { partColor } from '../part-color.ts';
@@ -60,7 +60,7 @@ function properties(piece: Piece, element: string, { step }: Ground, house: stri
     const { back, face } = toldLengths(piece);
     const said: readonly (readonly [string, string])[] = [
         ['Piece', piece.id], ['Room', piece.room], ['Part', piece.part], ['Where', piece.where], ['Stock', piece.stock.title ?? piece.stock.name],
-        ['Long points', length(back)], ['Short points', length(face)], ['Ends', piece.ends.map(endInWords).join(', ')],
+        ['Long points', length(back)], ['Short points', length(face)], ['Ends', piece.ends.map(end => endInWords(piece, end)).join(', ')],
         ...(piece.hand === null ? [] : [['Hand', piece.hand] as const]), ...(piece.machining.length === 0 ? [] : [['Machining', piece.machining.join('; ')] as const]),
     ];
     const single = said.map(([name, words]) => step.add(`IFCPROPERTYSINGLEVALUE(${text(name)},$,IFCTEXT(${text(words)}),$)`));
@@ -68,8 +68,8 @@ function properties(piece: Piece, element: string, { step }: Ground, house: stri
     step.add(`IFCRELDEFINESBYPROPERTIES(${guid(house, piece.id, 'has cut list')},$,$,$,(${element}),${set})`);
 }
 
-function endInWords(end: EndCut): string {
-    return isTurned(end) ? `${endWords(end)} degrees` : endWords(end);
+function endInWords(piece: Piece, end: EndCut): string {
+    return isTurned(end) ? `${endWordsOf(piece, end)} degrees` : endWordsOf(piece, end);
 }
 
 /** One type for every part, so that another program can pick all sides, all cleats. */

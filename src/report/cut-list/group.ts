@@ -1,6 +1,6 @@
 import type { Stock } from '../../job/model.ts';
-import { cutAlike, isHanded } from '../../takeoff/cut-alike.ts';
-import { endsFromTheLeft, endWords } from '../../takeoff/ends.ts';
+import { cutAlike, hasNamedEnds, isHanded } from '../../takeoff/cut-alike.ts';
+import { compassOfEnd, endsFromTheLeft, endWords, endWordsOf } from '../../takeoff/ends.ts';
 import { PARTS, type Part, type Piece } from '../../takeoff/model.ts';
 import { compareNames, comparePieces } from '../../takeoff/piece-order.ts';
 import { grouped } from '../../plain/groups.ts';
@@ -28,10 +28,17 @@ function batches(pieces: readonly Piece[]): Batch[] {
             || compareNames(cutAlike(a.sample), cutAlike(b.sample)));
 }
 
-export { endWords as endText } from '../../takeoff/ends.ts';
+export { endWordsOf as endText } from '../../takeoff/ends.ts';
 
-/** The two ends of a piece; from the left where they lean differently, so that turning it round makes another piece. */
+/**
+ * The two ends of a piece; of what lies and leans by where they point, else from the left where they lean differently, so that turning it
+ * round makes another piece.
+ */
 export function endsText(piece: Piece): string {
+    if (hasNamedEnds(piece)) {
+        const [one, other] = piece.ends.map(end => endWordsOf(piece, end));
+        return one === other ? `${one!}, both ends` : `${compassOfEnd(piece, 'first')} end ${one!}; ${compassOfEnd(piece, 'last')} end ${other!}`;
+    }
     if (isHanded(piece)) { const [left, right] = endsFromTheLeft(piece); return `${endWords(left)} left, ${endWords(right)} right`; }
     const [a, b] = piece.ends, [first, second] = [endWords(a), endWords(b)].sort();
     return first === second ? `${first} both ends` : `${first} one end, ${second} the other`;

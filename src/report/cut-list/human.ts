@@ -7,7 +7,8 @@ import { printInches, printLength, printRun, type Show, type Tape } from '../../
 import { TICKS_PER_FOOT, type Ticks } from '../../quantity/ticks.ts';
 import { nameInRoom, placeInRoom } from '../../takeoff/ids.ts';
 import type { Consumable, Piece, TakeOff } from '../../takeoff/model.ts';
-import { degreesOf, edgesText, isTurned } from '../../takeoff/ends.ts';
+import { hasNamedEnds, isHanded } from '../../takeoff/cut-alike.ts';
+import { degreesOf, edgesText, isTurned, liesFlat } from '../../takeoff/ends.ts';
 import { tapingOf } from '../../sawing/tape.ts';
 import { cautionsFor } from '../cautions.ts';
 import { titleOf, type House } from '../house.ts';
@@ -49,7 +50,7 @@ export function howToRead(pieces: readonly Piece[]): string[] {
     return [
         ...(mitered ? ['Lengths are between the long points; "face" is between the short points, on the side that shows.', ...pieces.some(p => p.ends.some(end => degreesOf(end) % 45 !== 0)) ? ['Angles are from square, as the saw reads them.'] : []] : []),
         ...(pieces.length > 0 ? ['Pencil each piece\'s mark on it. A mark is the line (1, 2 from the west; A, B from the north), the bay from the west or north end, and the side; for trim the coffer and the side.'] : []),
-        ...(pieces.some(p => p.hand) ? ['Left, right: the end with the miter, the face towards you and the groove edge down.'] : []),
+        ...handNotes(pieces),
         ...(mitered ? [...new Set(pieces.map(tapingOf).flatMap(({ edge, along }) => (edge === 'any' ? []
             : [`A rabbet takes the long point away at the ${edge === 'upper' ? 'lower' : 'upper'} ${along} edge: hook the tape on the ${edge} ${along} edge.`])))] : []),
     ];
@@ -60,6 +61,23 @@ export function cutWords(rooms: readonly { readonly room: Pick<Room, 'cutBoards'
     const cut = rooms.flatMap(({ room, takeOff }) => [...cutAlready(room, takeOff?.pieces ?? [])]);
     const names = cut.map(piece => (rooms.length > 1 ? piece.id : nameInRoom(piece)));
     return cut.length === 0 ? [] : [`Already cut, as the job says: ${listed(names)}. They stay on this list; boards and saw leave them out.`];
+}
+
+/** What settles left and right: a groove, or where a piece has none, how it hangs or lies. */
+function handNotes(pieces: readonly Piece[]): string[] {
+    const told = pieces.filter(p => !hasNamedEnds(p) && isHanded(p)), [lying, hanging] = [told.filter(liesFlat), told.filter(p => !liesFlat(p))];
+    const grooved = hanging.some(hasGroove), bare = hanging.some(p => !hasGroove(p));
+    const ways = [...grooved ? ['the groove edge down'] : [], ...bare ? [grooved ? 'with no groove as it hangs' : 'as it hangs'] : []];
+    return [
+        ...(pieces.some(p => p.hand) ? ['Left, right: the end with the miter, the face towards you and the groove edge down.'] : []),
+        ...(ways.length > 0 ? [`Left, right of two unlike ends: the face towards you, ${ways.join('; ')}.`] : []),
+        ...(lying.length > 0 ? ['Left, right of what lies under a beam: seen from above, its edge to the west or north away from you.'] : []),
+        ...(pieces.some(p => p.hand === null && !isHanded(p) && !hasNamedEnds(p) && endsText(p).includes(' one end, ')) ? ['One end, the other: it goes in either way round.'] : []),
+    ];
+}
+
+function hasGroove({ work }: Piece): boolean {
+    return work.some(({ kind }) => kind === 'rabbet');
 }
 
 function stockList({ stock, pieces, parts }: StockBatches, name: string, tape: Tape, paint: Paint): string[] {

@@ -36,7 +36,7 @@ function rowsOf({ house: { job }, order }: HouseSaw): Row[] {
             place: strip.pieces.indexOf(laid) + 1, piece: piece.id, unit: unitOf(show),
             stop: number(step.stop), from: number(from), to: number(to), back: number(back), face: number(face),
             stop_text: text(step.stop), from_text: text(from), to_text: text(to), back_text: text(back), face_text: text(face),
-            left_end: endText(ends[0]), right_end: endText(ends[1]), hand: piece.hand, measure: tapingWords(tapingOf(piece)), then: piece.machining.join('; '),
+            left_end: endText(piece, ends[0]), right_end: endText(piece, ends[1]), hand: piece.hand, measure: tapingWords(tapingOf(piece)), then: piece.machining.join('; '),
         };
     })));
 }
