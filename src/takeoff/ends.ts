@@ -87,7 +87,7 @@ export function longerEdgeOf(piece: Pick<Piece, 'part' | 'lies'>, end: EndCut): 
 }
 
 /** Bottoms, blocking and panels, not a molding that lies: that has a profile to look at. */
-export function hasEdgesAlone(piece: Pick<Piece, 'part' | 'lies'>): boolean {
+function hasEdgesAlone(piece: Pick<Piece, 'part' | 'lies'>): boolean {
     return liesFlat(piece) && piece.part !== 'molding';
 }
 
