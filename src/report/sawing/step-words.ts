@@ -65,8 +65,7 @@ export function stepWords(step: Step, order: SawOrder, nameOf: (piece: Piece) =>
         };
         case 'miter': return {
             set: `saw at ${settingText(step)}${step.flat ? ', the crown flat on its back' : ''}, ${counted(step.cuts.reduce((sum, c) => sum + c.pieces.length, 0), 'cut')}; the test pair first`,
-            // what is mitered at both ends is named where it gets its length
-            lines: step.cuts.map(cut => (cut.stop === undefined ? `${miterText(cut, show)} (${countedParts(cut.pieces)})` : `${miterText(cut, show)}: ${list(cut.pieces)}`)),
+            lines: step.cuts.map(cut => `${miterText(cut, show)}: ${list(cut.pieces)}`),
         };
         case 'cope': return {
             set: `cope ${counted(step.ends, 'end')}, along the line that the miter has cut on the face; the back cut away behind it`, lines: [list(step.pieces)],
@@ -86,14 +85,14 @@ function setting(ticks: Ticks, show: Show): string {
     return show === 'feet-inches' && ticks >= TICKS_PER_FOOT ? `${length} (${printInches(ticks)})` : length;
 }
 
-function miterText({ stop, hand, long, flat, pieces }: MiterCut, show: Show): string {
+function miterText({ stop, end, hand, long, flat, pieces }: MiterCut, show: Show): string {
     const way = `${flat ? 'flat, the saw turned: ' : ''}${long === 'back' ? '' : flat ? 'longer at the edge towards you: ' : 'longer at the face, underneath: '}`;
-    return `${way}${cutText({ stop, hand, pieces }, show)}`;
+    return `${way}${cutText({ stop, end, hand, pieces }, show)}`;
 }
 
-function cutText({ stop, hand, pieces }: Pick<MiterCut, 'stop' | 'hand' | 'pieces'>, show: Show): string {
+function cutText({ stop, end, hand, pieces }: Pick<MiterCut, 'stop' | 'end' | 'hand' | 'pieces'>, show: Show): string {
     const count = hand === 'left' || hand === 'right' ? counted(pieces.length, hand) : `${pieces.length} ${hand === 'either' ? 'with one miter, either way round' : 'mitered at both ends'}`;
-    if (stop === undefined) return `no stop, to the corner of the blank: first ends of ${count}`;
+    if (stop === undefined) return `no stop, to the corner of the blank: first ends, the ${end} ones, of ${count}`;
     return `stop at ${setting(stop, show)} to the long point: ${hand === 'both ends' ? `second ends of ${count}` : count}`;
 }
 
