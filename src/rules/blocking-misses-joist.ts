@@ -105,8 +105,8 @@ function whereNone(none: readonly Held[], all: boolean, { of, line, ceiling, joi
     const apart = far(nearest) - piece.width / 2 - nearest.half, way = nearest.center < center ? WAY[runs][0] : WAY[runs][1];
     const reach = reachAlong(piece.width, nearest), step = job.cutTo.value;
     const by = Math.ceil((far(nearest) - reach) / step) * step;
-    const found = apart > 0 ? `the nearest wood, the joist at ${size(Math.round(nearest.center))}, is ${size(Math.round(apart))} ${way} of it`
-        : `it ${apart < 0 ? 'laps' : 'only touches'} the joist at ${size(Math.round(nearest.center))}${apart < 0 ? ` by ${size(Math.round(-apart))}` : ''}, and a screw stays ${size(OFF_EDGE)} off the edges of both`;
+    const found = apart > 0 ? `the nearest wood, the joist at ${size(Math.round(nearest.center))}, is ${size.off(Math.round(apart))} ${way} of it`
+        : `it ${apart < 0 ? 'laps' : 'only touches'} the joist at ${size(Math.round(nearest.center))}${apart < 0 ? ` by ${size.off(Math.round(-apart))}` : ''}, and a screw stays ${size(OFF_EDGE)} off the edges of both`;
     const place = line && placeSaidOf(line, ceiling), moved = place && place.given.value + place.sign * (nearest.center < center ? -by : by);
     const title = `Move ${name} ${size(by)} ${way}`;
     return {

@@ -34,7 +34,7 @@ moved, or write \`centered-on\` with its name in the grid.`,
                 if (!wants || wants.value === 'anywhere') continue;
                 const off = wants.value === 'beam-center' ? offBeam(one, ceiling) : hits(one, one.half, ceiling).length > 0 ? undefined : offCoffer(one, ceiling);
                 if (!off || Math.abs(off.east) <= MOST && Math.abs(off.south) <= MOST) continue;
-                const ways = [off.east === 0 ? [] : [`${size(Math.abs(off.east))} ${off.east > 0 ? 'east' : 'west'}`], off.south === 0 ? [] : [`${size(Math.abs(off.south))} ${off.south > 0 ? 'south' : 'north'}`]].flat();
+                const ways = [off.east === 0 ? [] : [`${size.off(Math.abs(off.east))} ${off.east > 0 ? 'east' : 'west'}`], off.south === 0 ? [] : [`${size.off(Math.abs(off.south))} ${off.south > 0 ? 'south' : 'north'}`]].flat();
                 report({ ...wordsOf(wants), message: `${name} is ${ways.join(' and ')} of the middle of ${off.of}; up to 1/2" passes for the middle. Have it moved, or move the lines: \`centered-on\`.` });
             }
         },

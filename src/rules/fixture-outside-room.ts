@@ -46,8 +46,8 @@ The hall is 12' 10" by 9' 5": 20' 3" along its east wall is 10' 10" outside. Whe
                     report({ at, message: `${name} is outside of the walls: in ${size(Math.round(x))} from the west and ${size(Math.round(y))} from the north there is no room. From which corner was it measured?` });
                     continue;
                 }
-                if (by > 0) report({ at, message: `${name} is ${size(by)} beyond the ${way} wall: ${room_}. From which corner was it measured, and which way first?` });
-                else if (by + half > 0) report({ at, severity: 'warning', message: `${name}, ${size(2 * half)} across, reaches ${size(by + half)} into the ${way} wall: ${room_}.` });
+                if (by > 0) report({ at, message: `${name} is ${size.off(by)} beyond the ${way} wall: ${room_}. From which corner was it measured, and which way first?` });
+                else if (by + half > 0) report({ at, severity: 'warning', message: `${name}, ${size(2 * half)} across, reaches ${size.off(by + half)} into the ${way} wall: ${room_}.` });
             }
         },
     },

@@ -32,7 +32,7 @@ or cut the trim out around it. Where a beam itself goes over it, that is told as
                 if (hits(one, one.half + (keepClear?.value ?? 0), ceiling).length > 0) continue;
                 const under = hits(one, one.half + trim, ceiling);
                 if (under.length === 0) continue;
-                const ways = under.map(({ name: of, by, way }) => `${size(by)} at ${of}, so it is clear ${size(Math.ceil(by / job.cutTo.value) * job.cutTo.value)} farther ${way}`);
+                const ways = under.map(({ name: of, by, way }) => `${size.off(by)} at ${of}, so it is clear ${size(Math.ceil(by / job.cutTo.value) * job.cutTo.value)} farther ${way}`);
                 report({
                     at, message: `The ceiling trim lies over ${name}, ${listed(ways)}: ${kind === 'speaker' ? 'its grille could not come off' : 'it could not be opened'}. Have it moved, or cut the trim out around it.`,
                 });

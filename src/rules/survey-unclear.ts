@@ -4,7 +4,7 @@ import { counted } from '../plain/words.ts';
 import { soundReadings } from '../survey/readings.ts';
 import { defineRule } from './rule.ts';
 import { changed, surveyedHall } from './support/examples.ts';
-import { sizesOf } from './support/words.ts';
+import { sizesOf, type Sizes } from './support/words.ts';
 
 const wrong = changed(surveyedHall('14"'), `12' 10", 9' 5" up`, `12' 10", 119" up`);
 
@@ -63,8 +63,8 @@ function readTwice({ point, before }: { readonly point: SurveyPoint; readonly be
     return `This place was read before${were}: ${size(before.up)} and now ${size(point.up)}, ${size(Math.abs(point.up - before.up))} apart. Read it again and keep one of the ${point.inFile ? 'rows' : 'lines'}.`;
 }
 
-function outsideWords({ x, y }: SurveyPoint, { width, length }: { readonly width: number; readonly length: number }, size: (ticks: number) => string): string {
+function outsideWords({ x, y }: SurveyPoint, { width, length }: { readonly width: number; readonly length: number }, size: Sizes): string {
     const [way, by] = ([['east', x - width], ['south', y - length], ['west', -x], ['north', -y]] as const).reduce((most, one) => (one[1] > most[1] ? one : most));
-    return by > 0 ? `This reading lies ${size(by)} beyond the ${way} wall: the room is ${size(width)} along the north wall and ${size(length)} along the east wall. From which corner was it measured, and which way first?`
-        : `This reading lies outside of the walls: ${size(x)} east and ${size(y)} south of the corner there is no room. From which corner was it measured?`;
+    return by > 0 ? `This reading lies ${size.off(by)} beyond the ${way} wall: the room is ${size(width)} along the north wall and ${size(length)} along the east wall. From which corner was it measured, and which way first?`
+        : `This reading lies outside of the walls: ${size.off(x)} east and ${size.off(y)} south of the corner there is no room. From which corner was it measured?`;
 }

@@ -119,3 +119,8 @@ test('a profile that says what is not computed is told where it says it, of the 
     notSupportedLayout.check.room!({ layout: { room, troubles: [] } as unknown as Layout, job: job(), pieces: () => [] }, one => found.push(one));
     expect(found).toEqual([at(3), at(7)].map(place => ({ at: place, message: 'Not computed yet: what this part does to the beam. What can be computed: the beam without it.' })));
 });
+
+test('how far off on the plan: what no rule has at the next mark of the tape above, and never nothing', () => {
+    expect(['1/64', '1 5/6', '2 1/4'].map(text => size.off(text === '1 5/6' ? Math.round(16256 * 11 / 6) : inches(text)))).toEqual(['1/64"', '1 27/32"', '2 1/4"']);
+    expect(size.off(1)).toBe('1/32"');
+});

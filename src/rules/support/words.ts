@@ -10,6 +10,8 @@ export interface Sizes {
     (ticks: Ticks): string;
     /** For figures finer than the tape, such as paint or a tolerance: `1/64"` where a rule has a mark for it, else `0.028"` or `0.71 mm`. */
     fine(ticks: number): string;
+    /** How far off something is on the plan, where a tape is laid: as it is where a rule has a mark for it, else at the tape's next mark above. */
+    off(ticks: number): string;
     /** Figures that stand in one sum: all as `fine`, or all with decimals where one of them is on no tape. */
     alike(figures: readonly number[]): (ticks: number) => string;
 }
@@ -34,7 +36,8 @@ export function sizesOf(job: JobSettings): Sizes {
         const onTape = show === 'millimeters' || figures.every(ticks => isOnRule(ticks, show));
         return onTape ? fine : ticks => `${shortest(ticks / TICKS_PER_INCH, 4)}"`;
     };
-    return Object.assign(print, { fine, alike });
+    const step = job.cutTo.value, off = (ticks: number): string => print(isOnRule(ticks, show) ? ticks : Math.ceil(ticks / step) * step);
+    return Object.assign(print, { fine, alike, off });
 }
 
 /** `line 2`, `lines 1, 2 and 3`. */
