@@ -6,7 +6,7 @@ import { surveyedOf } from '../../survey/survey.ts';
 import type { ExitCode } from '../exit-code.ts';
 import { writeRoomFiles } from '../room-files.ts';
 import type { World } from '../world.ts';
-import { survey as list } from './leaves.ts';
+import { told } from './leaves.ts';
 import type { ListOptions } from './lists.ts';
 
 export interface SurveyOptions extends ListOptions {
@@ -17,7 +17,7 @@ export interface SurveyOptions extends ListOptions {
 
 /** What the surveyed ceiling leaves of each side; with `templates` instead what is scribed, at true size to be printed. */
 export async function survey(options: SurveyOptions, world: World): Promise<ExitCode> {
-    if (options.templates === undefined) return list(options, world);
+    if (options.templates === undefined) return told('survey')(options, world);
     let any = false;
     const code = await writeRoomFiles({ ...options, out: options.templates, force: options.force ?? false }, world, 'Drawing', async (ceiling, _, standing) => {
         const surveyed = surveyedOf(ceiling, takeOffOf(ceiling)), { name } = ceiling.room;
