@@ -37,6 +37,8 @@ interface PictureOptions {
     readonly as?: 'file' | 'part of a page';
     /** Why it is not to be built from, over the picture; the first line stands out. */
     readonly notice?: readonly string[];
+    /** What its title and its description are called: of several in one page each has a name of its own. */
+    readonly name?: string;
 }
 /** Points a line of a notice takes, and about as many letters as it has room for. */
 const LINE = 14, LETTERS = 150;
@@ -45,13 +47,13 @@ const LINE = 14, LETTERS = 150;
  * A picture as SVG: needs nothing else, on white unless another theme is said, the same bytes every time. A file's faces carry their colors as attributes
  * too, for programs that know no style sheets.
  */
-export function pictureSvg(picture: Picture, { theme = 'print', as = 'file', notice = [] }: PictureOptions = {}): SvgText {
+export function pictureSvg(picture: Picture, { theme = 'print', as = 'file', notice = [], name = 'view' }: PictureOptions = {}): SvgText {
     const { width, title } = picture, lines = notice.flatMap(words => inLines(cleanText(words).split(' '), line => line.length <= LETTERS)), above = lines.length === 0 ? 0 : lines.length * LINE + 8;
     const looks = as === 'file' ? attributesIn(theme) : NO_ATTRIBUTES;
     const description = [...notice, picture.description].join(' '), height = picture.height + above;
     return [
-        `<svg xmlns="http://www.w3.org/2000/svg" class="${VIEW_CLASS}" viewBox="0 ${coordinate(-above)} ${coordinate(width)} ${coordinate(height)}" role="img" aria-labelledby="view.title view.description"${looks.all}>`,
-        `<title id="view.title">${escapeText(title)}</title>`, `<desc id="view.description">${escapeText(description)}</desc>`,
+        `<svg xmlns="http://www.w3.org/2000/svg" class="${VIEW_CLASS}" viewBox="0 ${coordinate(-above)} ${coordinate(width)} ${coordinate(height)}" role="img" aria-labelledby="${name}.title ${name}.description"${looks.all}>`,
+        `<title id="${name}.title">${escapeText(title)}</title>`, `<desc id="${name}.description">${escapeText(description)}</desc>`,
         `<style>${styleFor(theme, usedBy(picture))}</style>`,
         ...(as === 'file' ? [`<path class="v-paper"${looks.paper} d="M0 ${coordinate(-above)}h${coordinate(width)}v${coordinate(height)}h-${coordinate(width)}z"/>`] : []),
         ...picture.ground.map(patch => patchSvg('ceiling', patch, looks)),

@@ -4,20 +4,18 @@ import { drawStepsPlan, stepNumber, toPaneSvg } from '../../drawing/index.ts';
 import { pieceTitle } from '../../drawing/plan/pieces.ts';
 import { takeOffOf } from '../../pipeline/inspect.ts';
 import { grouped } from '../../plain/groups.ts';
-import { counted, listed } from '../../plain/words.ts';
 import { kept, MOST_ROOMS } from '../../plain/kept.ts';
-import { printMark, printRun, type Tape } from '../../quantity/print-length.ts';
+import type { Tape } from '../../quantity/print-length.ts';
 import { Rational } from '../../quantity/rational.ts';
-import { wayWords } from '../../report/put-up/closing-words.ts';
+import { closingsTold } from '../../report/put-up/closing-words.ts';
 import { putUpContent as tellOf, type RoomPutUp, type StepTold } from '../../report/put-up/content.ts';
 import { howOf, type How } from '../../report/put-up/how.ts';
 import type { LeafSection } from '../../report/leaf.ts';
 import { cycleWords, HOW, measureRow, pressedSection } from '../../report/put-up/leaf.ts';
-import { stepCautions } from '../../report/put-up/step-cautions.ts';
-import { stepWords, waysIn } from '../../report/put-up/words.ts';
+import { putUpCautions, stepCautions } from '../../report/put-up/step-cautions.ts';
+import { stepWords, summaryWords, waysIn } from '../../report/put-up/words.ts';
 import { hoursText } from '../../report/estimate/words.ts';
-import { cautionsFor } from '../../report/cautions.ts';
-import { nameInRoom, withoutRoom } from '../../takeoff/ids.ts';
+import { withoutRoom } from '../../takeoff/ids.ts';
 import { LEAST_LETTERS, type PageContent, type RoomOnPage, type Wishes } from '../page.ts';
 import { Sources } from '../shared/sources.ts';
 
@@ -80,31 +78,23 @@ export function putUpContent(room: RoomOnPage, wishes: Wishes): PutUpContent {
     if (order === 'looking') return { ...NOTHING, isLooking: true };
     const told = order ?? putUpOnPage(ceiling), { putUp, steps, control } = told, sources = new Sources(), tape = tapeOf(job);
     const how = howOf(steps, control, ceiling, tape).map(({ kind, words }) => ({ kind, head: HOW[kind], words }));
-    const last = Math.max(0, ...steps.map(({ shift }) => shift?.last ?? 0)), gate = steps.findLast(({ step }) => step.kind === 'first-bay')?.step.number;
+    const gate = steps.findLast(({ step }) => step.kind === 'first-bay')?.step.number;
     const onPage = steps.map(step => ({ day: step.shift?.first ?? null, minutes: step.minutes, step: stepOnPage(step, told, {
         tape, sources, gate: step.step.number === gate, hasCrews: steps.some(({ shift }) => shift && shift.crew > 1), show: job.show.value,
     }) }));
     return {
-        isLooking: false, summary: summaryOf(told, last, job.show.value), cycle: putUp.cycle ? cycleWords(putUp.cycle, putUp.stuck.length) : '',
+        isLooking: false, summary: summaryWords(told, job.show.value), cycle: putUp.cycle ? cycleWords(putUp.cycle, putUp.stuck.length) : '',
         plan: planOf(ceiling, takeOff, told, wishes, sources), before: how.find(({ kind }) => kind === 'layout')?.words ?? '',
         days: [...grouped(onPage, ({ day }) => day)].sort(([a], [b]) => (a ?? 0) - (b ?? 0)).map(([day, all]) => ({
             day, hours: hoursOf(all.flatMap(({ minutes }) => minutes ?? [])), steps: all.map(({ step }) => step),
         })),
-        how, pressed: pressedSection(layout.room.name, told, tape), cautions: [...cautionsFor(takeOff.pieces), 'What holds the beams to the house is for local codes and licensed people to say.'],
+        how, pressed: pressedSection(layout.room.name, told, tape), cautions: putUpCautions(takeOff.pieces),
         sources: sources.list,
     };
 }
 
 function hoursOf(minutes: readonly Rational[]): string {
     return minutes.length === 0 ? '' : hoursText(minutes.reduce((sum, each) => sum.add(each), new Rational(0)));
-}
-
-function summaryOf({ putUp: { moves }, steps, hours }: RoomPutUp, days: number, show: Parameters<typeof printRun>[1]): string {
-    const all = hours && hoursOf([hours.layout, ...hours.steps.values(), hours.finish]);
-    return [
-        counted(steps.length, 'step'), all ? `${all} of one person with setting out, filling and sanding` : 'not timed: its labor says no times',
-        ...days > 0 ? [counted(days, 'day')] : [], `the ladder is moved ${counted(moves.count, 'time')}, ${printRun(moves.distance, show)} in all`,
-    ].join(', ');
 }
 
 interface Told {
@@ -114,28 +104,17 @@ interface Told {
 
 function stepOnPage(told: StepTold, all: RoomPutUp, { tape, sources, gate, hasCrews, show }: Told): StepOnPage {
     const { step, people, minutes, shift, fasteners, joints, up } = told, ids = new Set(step.placings.map(({ piece }) => piece.id));
-    const closings = closingsIn(all, ids, tape);
+    const closings = closingsTold(all.closings.filter(({ closing: { piece } }) => ids.has(piece.id)), tape);
     return {
         number: step.number, kind: step.kind, what: stepWords(step), people, hours: minutes ? hoursText(minutes) : '',
         days: !shift || shift.first === shift.last ? '' : `${shift.first} to ${shift.last}`, crew: hasCrews ? shift?.crew ?? null : null,
         pieces: step.placings.map(({ piece }) =>
             ({ key: piece.id, name: withoutRoom(piece.id), title: pieceTitle(piece, show), at: sources.number(piece.source), isUp: up.has(piece) })),
         fasteners: fasteners.map(({ count, what }) => `${count} ${what}`), ways: waysIn(step.placings, tape), isGlued: joints.length > 0 && step.kind !== 'first-bay',
-        closing: closings.map(({ names, wanted, ways }) => ({ names, wanted, ways })), cautions: stepCautions(told, closings.some(({ springs }) => springs)),
+        closing: closings.map(({ names, wanted, ways }) => ({ names, wanted, ways })), cautions: stepCautions(told, closings.some(({ bends }) => bends)),
         ...gate && all.putUp.firstBay ? { gate: { coffer: all.putUp.firstBay.coffer, rows: all.measures.map(measure => measureRow(measure, tape)) } } : {},
     };
 }
-
-interface ClosingOnPage { readonly names: string; readonly wanted: string; readonly ways: readonly string[]; readonly springs: boolean }
-
-function closingsIn({ closings }: RoomPutUp, ids: ReadonlySet<string>, tape: Tape): ClosingOnPage[] {
-    const own = closings.filter(({ closing: { piece } }) => ids.has(piece.id)).map(({ closing: { piece, wanted }, ways }) => {
-        const best = ways.filter(({ works }) => works === true).slice(0, MOST_WAYS);
-        return { name: nameInRoom(piece), wanted: printMark(wanted, tape), ways: best.map(way => wayWords(way, tape)), springs: best.some(({ kind }) => kind === 'spring' || kind === 'kerfs') };
-    });
-    return [...grouped(own, ({ wanted, ways }) => [wanted, ...ways].join(' ')).values()].map(alike => ({ ...alike[0]!, names: listed(alike.map(({ name }) => name)) }));
-}
-const MOST_WAYS = 3;
 
 /** The pane beside its list, or over it in a narrow one: see style.ts. Pixels; a point of the drawing is one. */
 const NARROW = 760, SIZE_UNSAID = { width: 900, height: 680 };

@@ -64,9 +64,8 @@ function strip({ ceiling }: RoomOnPage, { steps }: RoomPutUp): Html {
 <div class="row">${shown.map(({ step }) => {
     for (; done < step.number; done++) for (const { piece } of steps[done]!.step.placings) up.add(piece.id);
     const words = t('After step {0}: {1}', step.number, step.kind === 'first-bay' ? t('the first bay') : KINDS[step.kind]());
-    const svg = pictureSvg(drawView(ceiling, solids.filter(({ piece }) => up.has(piece.id))), { as: 'part of a page', theme: 'print' });
-    // of several in one page each has a name of its own
-    return html`<figure>${trusted(svg.replaceAll('view.title', `view-${step.number}.title`).replaceAll('view.description', `view-${step.number}.description`))}<figcaption>${words}</figcaption></figure>
+    const svg = pictureSvg(drawView(ceiling, solids.filter(({ piece }) => up.has(piece.id))), { as: 'part of a page', theme: 'print', name: `view-${step.number}` });
+    return html`<figure>${trusted(svg)}<figcaption>${words}</figcaption></figure>
 `;
 })}</div></section>
 `;

@@ -1,10 +1,13 @@
 import type { Way } from '../../takeoff/closing/ways.ts';
+import { grouped } from '../../plain/groups.ts';
 import { counted, listed } from '../../plain/words.ts';
 import { printMark, type Tape } from '../../quantity/print-length.ts';
 import type { Ticks } from '../../quantity/ticks.ts';
+import { nameInRoom } from '../../takeoff/ids.ts';
+import type { RoomPutUp } from './content.ts';
 
 /** A way in for a closing piece, in words with its figures. What is approximate says so; none of it says that wood will hold. */
-export function wayWords(way: Way, tape: Tape): string {
+function wayWords(way: Way, tape: Tape): string {
     const size = (ticks: Ticks): string => printMark(ticks, tape);
     const wider = (ticks: Ticks): string => (ticks >= tape.step / 2 ? `, its slot ${size(ticks)} wider` : '');
     const eased = (ticks: Ticks): string => (ticks >= tape.step / 2 ? `, its back edge there eased by ${size(ticks)}` : '');
@@ -23,6 +26,20 @@ export function wayWords(way: Way, tape: Tape): string {
             : 'kerfs across its back do not bow it far enough';
     }
 }
+
+/** Closing pieces that get in alike, with the best of the ways in that work. */
+interface ClosingTold { readonly names: string; readonly wanted: string; readonly ways: readonly string[]; readonly bends: boolean }
+
+export function closingsTold(closings: RoomPutUp['closings'], tape: Tape): ClosingTold[] {
+    const each = closings.map(({ closing: { piece, wanted }, ways }) => {
+        const best = ways.filter(({ works }) => works === true).slice(0, MOST_WAYS);
+        const bends = best.some(({ kind }) => kind === 'spring' || kind === 'kerfs');
+        return { name: nameInRoom(piece), wanted: printMark(wanted, tape), ways: best.map(way => wayWords(way, tape)), bends };
+    });
+    return [...grouped(each, ({ wanted, ways }) => [wanted, ...ways].join(' ')).values()]
+        .map(alike => ({ ...alike[0]!, names: listed(alike.map(({ name }) => name)) }));
+}
+const MOST_WAYS = 3;
 
 /** How a closing piece moves on its way in, in a few words. */
 export function shortWay(way: Way): string {

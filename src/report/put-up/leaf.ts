@@ -5,21 +5,19 @@ import { layoutOf } from '../../pipeline/inspect.ts';
 import type { Measure } from '../../putup/measures.ts';
 import type { Cycle } from '../../putup/model.ts';
 import { WHY } from '../../putup/why-words.ts';
-import { grouped } from '../../plain/groups.ts';
 import { counted, listed } from '../../plain/words.ts';
-import { printMark, printRun, type Tape } from '../../quantity/print-length.ts';
+import { printMark, type Tape } from '../../quantity/print-length.ts';
 import { TICKS_PER_INCH, TICKS_PER_MM, type Ticks } from '../../quantity/ticks.ts';
-import { Rational } from '../../quantity/rational.ts';
-import { nameInRoom, withoutRoom } from '../../takeoff/ids.ts';
-import { cautionsFor } from '../cautions.ts';
+import { withoutRoom } from '../../takeoff/ids.ts';
 import { hoursText } from '../estimate/words.ts';
 import { titleOf, type House, type RoomPieces } from '../house.ts';
 import type { Leaf, LeafSection } from '../leaf.ts';
-import { wayWords } from './closing-words.ts';
+import { closingsTold } from './closing-words.ts';
 import type { RoomPutUp, StepTold } from './content.ts';
 import { otherChoice, otherChoiceWords } from './other-choice.ts';
 import { howOf, type How } from './how.ts';
-import { piecesWords, stepWords, waysIn } from './words.ts';
+import { putUpCautions } from './step-cautions.ts';
+import { piecesWords, stepWords, summaryWords, waysIn } from './words.ts';
 
 /** In which order a house's ceilings are put up, room by room. */
 export function putUpLeaf(house: House, putUpOf: (room: RoomPieces) => RoomPutUp | undefined): Leaf {
@@ -31,19 +29,18 @@ export function putUpLeaf(house: House, putUpOf: (room: RoomPieces) => RoomPutUp
             'Every piece of the cut list was put up in this order on the solids of the dry fit: lifted straight up, or beside its place and then pushed there, and closing pieces by their way in, leaning or bent as they are on it; past all that is up by then, the biscuits that stand out and the walls. So much as 1/64" a joint\'s edges are taken to give. That is what was looked at: not ladders, tools, hands, pipes or furniture.',
             'Hours are those of the job\'s rates, which hold for making a piece and putting it up. How each step is done is common practice, no source.',
         ] : [],
-        cautions: known ? [...cautionsFor(house.rooms.flatMap(({ takeOff }) => takeOff?.pieces ?? [])), 'What holds the beams to the house is for local codes and licensed people to say.'] : [],
+        cautions: known ? putUpCautions(house.rooms.flatMap(({ takeOff }) => takeOff?.pieces ?? [])) : [],
     };
 }
 
 function sectionsOf({ room }: RoomPieces, told: RoomPutUp, ceiling: Ceiling, job: JobSettings): LeafSection[] {
-    const { putUp, steps, measures, hours, control } = told, tape = tapeOf(job);
-    const all = hours && [hours.layout, ...hours.steps.values(), hours.finish].reduce((sum, each) => sum.add(each), new Rational(0));
-    const lastDay = Math.max(0, ...steps.map(({ shift }) => shift?.last ?? 0)), hasCrews = steps.some(({ shift }) => shift && shift.crew > 1);
+    const { putUp, steps, measures, control } = told, tape = tapeOf(job);
+    const hasCrews = steps.some(({ shift }) => shift && shift.crew > 1);
     return [
         {
             heading: `room ${room.name}`,
             words: [
-                `${counted(steps.length, 'step')}${all ? `, ${hoursText(all)} of one person with setting out, filling and sanding` : ', not timed: its labor says no times'}${lastDay ? `; the steps alone take ${counted(lastDay, 'day')}` : ''}; the ladder is moved ${counted(putUp.moves.count, 'time')}, ${printRun(putUp.moves.distance, job.show.value)} in all.`,
+                `${summaryWords(told, job.show.value)}.`,
                 ...putUp.cycle ? [cycleWords(putUp.cycle, putUp.stuck.length)] : [],
             ],
             table: {
@@ -88,23 +85,15 @@ function upWords(up: number, all: number): string {
 function closingSection(room: string, { closings, putUp }: RoomPutUp, ceiling: Ceiling, tape: Tape): LeafSection[] {
     if (closings.length === 0) return [];
     const other = otherChoice(ceiling, putUp);
-    const each = closings.map(({ closing: { piece, wanted }, ways }) => ({
-        name: nameInRoom(piece), wanted: printMark(wanted, tape),
-        ways: ways.filter(({ works }) => works === true).slice(0, MOST_WAYS).map(way => wayWords(way, tape)),
-    }));
-    // pieces that get in alike are told together
-    const rows = [...grouped(each, ({ wanted, ways }) => [wanted, ...ways].join(' '))].flatMap(([, alike]) => {
-        const [{ wanted, ways }] = alike as [typeof each[number]];
+    const rows = closingsTold(closings, tape).flatMap(({ names, wanted, ways }) => {
         const told = ways.length > 0 ? ways : ['none of those that are known works'];
-        return told.map((way, i) => [i === 0 ? listed(alike.map(({ name }) => name)) : '', i === 0 ? wanted : '', way]);
+        return told.map((way, i) => [i === 0 ? names : '', i === 0 ? wanted : '', way]);
     });
     return [{
         heading: `closing pieces, room ${room}`, words: [...other ? otherChoiceWords(other, tape) : [], 'For a while each would have to be so much shorter than it is. Ways in, the best first; figures of bent wood are approximate, and a scrap of the same board tells.'],
         table: { head: ['piece', 'shorter by', 'way in'], rows, figures: [1] },
     }];
 }
-const MOST_WAYS = 3;
-
 /** What an extra mark of the tape a piece does along a row of bottoms. */
 export function pressedSection(room: string, { pressed }: RoomPutUp, tape: Tape): LeafSection[] {
     if (pressed.length === 0) return [];

@@ -1,4 +1,11 @@
+import type { Piece } from '../../takeoff/model.ts';
+import { cautionsFor } from '../cautions.ts';
 import type { StepTold } from './content.ts';
+
+/** For all of it, whatever step. */
+export function putUpCautions(pieces: readonly Piece[]): string[] {
+    return [...cautionsFor(pieces), 'What holds the beams to the house is for local codes and licensed people to say.'];
+}
 
 /**
  * Reminders where the work meets them, step by step: common practice, no source. The makers' instructions and local codes come first, and nothing here

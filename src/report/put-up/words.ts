@@ -4,11 +4,24 @@ import { grouped } from '../../plain/groups.ts';
 import { shortWay } from './closing-words.ts';
 import { isBeside } from './way.ts';
 import { counted, listed } from '../../plain/words.ts';
-import { printMark, type Tape } from '../../quantity/print-length.ts';
+import { printMark, printRun, type Show, type Tape } from '../../quantity/print-length.ts';
+import { Rational } from '../../quantity/rational.ts';
+import { hoursText } from '../estimate/words.ts';
+import type { RoomPutUp } from './content.ts';
 
 const KIND: Readonly<Record<StepKind, string>> = {
     panel: 'panel', blocking: 'blocking', spacers: 'spacers', 'first-bay': 'first bay, dry', sides: 'sides and cleats', bottoms: 'bottoms', moldings: 'moldings', band: 'band', trim: 'ceiling trim',
 };
+
+/** How many steps, hours, days and moves of the ladder it takes. */
+export function summaryWords({ putUp: { moves }, steps, hours }: RoomPutUp, show: Show): string {
+    const all = hours && [hours.layout, ...hours.steps.values(), hours.finish].reduce((sum, each) => sum.add(each), new Rational(0));
+    const days = Math.max(0, ...steps.map(({ shift }) => shift?.last ?? 0));
+    return [
+        `${counted(steps.length, 'step')}, ${all ? `${hoursText(all)} of one person with setting out, filling and sanding` : 'not timed: its labor says no times'}`,
+        ...days > 0 ? [`the steps alone take ${counted(days, 'day')}`] : [], `the ladder is moved ${counted(moves.count, 'time')}, ${printRun(moves.distance, show)} in all`,
+    ].join('; ');
+}
 
 /** `bottoms, line A`. */
 export function stepWords({ kind, of }: Pick<Step, 'kind' | 'of'>): string {
