@@ -3,6 +3,7 @@ import type { Layout, Section } from '../ceiling/model.ts';
 import { creditOf } from '../cutting/as-cut.ts';
 import type { JobSettings, MeasuredBoard, Room, Stock } from '../job/model.ts';
 import type { Part } from '../job/part.ts';
+import { grouped } from '../plain/groups.ts';
 import type { Source } from '../provenance/source.ts';
 import { inches } from '../quantity/rational.ts';
 import type { Ticks } from '../quantity/ticks.ts';
@@ -42,15 +43,11 @@ export function boardsAtBench({ room, sections }: Pick<Layout, 'room' | 'section
         if (!stock) return [];
         const own = pieces.filter(piece => piece.stock.key === stock.value.key), rabbet = rabbetOff(board, stock.value, sections);
         const off = offOf(board, stock.value), atHand = { board, stock: stock.value, rabbet, endTrim: job.endTrim.value };
-        const wrong = (piece: Piece): Wrong | undefined => wrongFor(piece, atHand);
-        const spoils = new Map<Wrong, Piece[]>(), into = new Set(board.into.map(({ value }) => value));
-        for (const piece of own) {
-            const why = wrong(piece);
-            if (why) spoils.set(why, [...spoils.get(why) ?? [], piece]);
-        }
-        const mayGo = own.filter(piece => !wrong(piece) && credit.wanted(nameInRoom(piece)) > 0).sort((a, b) => b.cutOverall - a.cutOverall);
+        const wrongs = new Map(own.map(piece => [piece, wrongFor(piece, atHand)])), into = new Set(board.into.map(({ value }) => value));
+        const spoils = grouped(own.filter(piece => wrongs.get(piece)), piece => wrongs.get(piece)!);
+        const mayGo = own.filter(piece => !wrongs.get(piece) && credit.wanted(nameInRoom(piece)) > 0).sort((a, b) => b.cutOverall - a.cutOverall);
         const recut = own.flatMap(piece => {
-            const why = into.has(nameInRoom(piece)) ? wrong(piece) : undefined;
+            const why = into.has(nameInRoom(piece)) ? wrongs.get(piece) : undefined;
             return why ? [{ piece, wrong: why, from: takeLeftover(left, piece, stock.value, job.kerf.value) }] : [];
         });
         const offs = { ...off, ...rabbet && { rabbet: rabbet.off } };

@@ -3,6 +3,7 @@ import { arrangedOf } from '../../ceiling/plan.ts';
 import { flankOf, sidesOf } from '../../ceiling/flanks.ts';
 import type { Line } from '../../ceiling/model.ts';
 import type { Biscuits, Side } from '../../job/model.ts';
+import { kept } from '../../plain/kept.ts';
 import type { Point } from '../../plane/point.ts';
 import { roundDown, roundUp } from '../../quantity/round.ts';
 import { placeAlong } from '../lie.ts';
@@ -16,12 +17,10 @@ export type SaidWays = ReadonlyMap<string, SaidWay>;
 
 /** Where biscuits are left out: `A 2 1`, the second end of a bottom of line A, which meets line 2. */
 type LeftOut = ReadonlySet<string>;
-function leftOutOf(said: SaidWays): LeftOut {
-    return new Set([...said.values()].flatMap(one => leftOut(one).flatMap((is, i) => {
-        const { piece: { line, on }, ends } = one.closing;
-        return is ? [`${line ?? on} ${ends[i]!.meets} ${i}`] : [];
-    })));
-}
+const leftOutOf = kept((said: SaidWays): LeftOut => new Set([...said.values()].flatMap(one => leftOut(one).flatMap((is, i) => {
+    const { piece: { line, on }, ends } = one.closing;
+    return is ? [`${line ?? on} ${ends[i]!.meets} ${i}`] : [];
+}))));
 
 /** A bottom of a line or a half beam, and what it takes for biscuits. */
 interface Own { readonly of: string; readonly where: string; readonly biscuits: Biscuits | undefined; readonly stretch: Stretch }
