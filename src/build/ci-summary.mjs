@@ -4,6 +4,7 @@ import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 
 const folder = process.argv[2];
+const names = [];
 const steps = readFileSync(join(folder, 'steps'), 'utf8').trim().split('\n').map(line => line.split(' '));
 let passed = 0;
 let failed = 0;
@@ -18,6 +19,8 @@ for (const [name, outcome] of steps) {
     else failed++;
     console.log(`${outcome === 'passed' ? 'passed' : 'FAILED'}  ${name}${counted ? `: ${counted.passed} passed, ${counted.failed} failed` : ''}`);
 }
+// last, where somebody who sees the end of a long log finds them
+for (const name of names.slice(0, 40)) console.log(`FAILED  ${name}`);
 console.log(`${passed} passed, ${failed} failed`);
 process.exitCode = failed === 0 && passed > 0 ? 0 : 1;
 
@@ -26,6 +29,14 @@ function counts(step) {
     const path = join(folder, `${step}.json`);
     if (!existsSync(path)) return undefined;
     const results = JSON.parse(readFileSync(path, 'utf8'));
+    if ('numPassedTests' in results) names.push(...results.testResults.flatMap(file => file.assertionResults
+        .filter(({ status }) => status !== 'passed')
+        .map(({ status, fullName, failureMessages }) => `${step}: ${file.name.replace(`${process.cwd()}/`, '')}: ${fullName}: ${status === 'failed' ? firstLine(failureMessages) : status}`)));
+    else names.push(...results.results.filter(({ ok }) => !ok).map(({ name, error }) => `${step}: ${name}: ${firstLine([error])}`));
     if ('numPassedTests' in results) return { passed: results.numPassedTests, failed: results.numFailedTests + results.numPendingTests + results.numTodoTests };
     return { passed: results.results.filter(result => result.ok).length, failed: results.results.filter(result => !result.ok).length };
+}
+
+function firstLine(messages) {
+    return String(messages?.[0] ?? '').split('\n')[0].slice(0, 300);
 }
