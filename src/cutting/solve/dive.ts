@@ -115,10 +115,7 @@ export class Settled {
 
     /** Settles what is there in whole; where nothing is, the board that is nearest to it and others that are near. Says whether there was any. */
     settle(parts: readonly Weighted[], jitter: () => number): boolean {
-        const before = this.pieces;
-        for (const { column, times } of parts)
-            for (let n = Math.floor(times + 1e-6); n > 0; n--) if (!this.take(column)) break;
-        if (this.pieces < before) return true;
+        if (this.settleWhole(parts)) return true;
         const nearest = parts.map(({ column, times }) => ({ column, part: times - Math.floor(times), rank: times - Math.floor(times) + jitter() }))
             .sort((a, b) => b.rank - a.rank);
         const most = Math.max(1, parts.length * 0.15);
@@ -128,6 +125,14 @@ export class Settled {
             if (this.take(column)) taken++;
         }
         return taken > 0;
+    }
+
+    /** Settles what is there in whole, and says whether there was any. */
+    settleWhole(parts: readonly Weighted[]): boolean {
+        const before = this.pieces;
+        for (const { column, times } of parts)
+            for (let n = Math.floor(times + 1e-6); n > 0; n--) if (!this.take(column)) break;
+        return this.pieces < before;
     }
 
     private take(column: Column): boolean {

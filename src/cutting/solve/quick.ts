@@ -1,36 +1,85 @@
+import { grouped } from '../../plain/groups.ts';
 import { plannedAnew } from './anew.ts';
 import { coarsened } from './coarse.ts';
+import { Settled } from './dive.ts';
 import type { Effort } from './effort.ts';
 import { cheapestFor, gathered, tidied } from './layouts.ts';
+import { partsAtOnce, type Parts } from './parts.ts';
+import { costOfLayouts, widthShares, type CuttingProblem, type Item, type Layout } from './problem.ts';
 import { sequentialPlan } from './sequential.ts';
-import { pieceCount, widthShares, type CuttingProblem, type Layout } from './problem.ts';
 
 /**
- * A good plan at once: a few rounds of planning board after board, fewer the more there is to plan, then some of the boards anew. Undefined
- * where some piece fits no board that is left.
+ * A good plan at once: a solution in parts tells what the pieces are worth; what of it is whole is cut so, the rest is planned board after board by
+ * that worth, then some of the boards anew. Undefined where some piece fits no board that is left.
  */
 export function quickPlan(problem: CuttingProblem, effort: Effort): Layout[] | undefined {
     if (problem.items.length === 0) return [];
-    if (problem.items.length > MOST_LENGTHS) {
-        const coarse = coarsened(problem, MOST_LENGTHS / 2);
-        const layouts = coarse.problem.items.length <= MOST_LENGTHS ? quickPlan(coarse.problem, effort) : undefined;
-        if (layouts) return gathered(problem, shrunk(problem, coarse.refined(layouts)));
-    }
-    const { items, boards } = problem;
-    const longest = Math.max(...boards.map(kind => kind.capacity));
-    // long pieces are worth a little more than their length, so that they are not what is left at the end
-    const shares = widthShares(problem);
-    const values = items.map((item, i) => item.size * shares[i]! * (1 + 0.1 * item.size / longest));
-    const free = boards.map(kind => kind.available ?? Infinity);
-    const demand = items.map(item => item.count);
-    const large = items.length > 150 || pieceCount(problem) > 1500;
-    const plan = sequentialPlan(problem, demand, free, values, effort, { rounds: large ? 3 : 8, budget: large ? 200 : 1000 });
-    return plan && plannedAnew(problem, plan, values, effort, ANEW);
+    const isMany = problem.items.length > MOST_LENGTHS;
+    const first = simplePlan(problem, effort, isMany ? 1 : 2);
+    const parts = isMany ? partsInGroups(problem, effort) : partsAtOnce(problem, first ?? [], effort, PARTS);
+    // what is worth nothing there is worth a trifle, so that it is planned too
+    const values = parts.values.map((value, i) => Math.max(value, problem.items[i]!.size * 1e-6));
+    const plan = cheaperOf(problem, first, byParts(problem, { ...parts, values }, first, effort, isMany));
+    if (!plan || costOfLayouts(problem, plan) <= parts.cost * NEAR) return plan;
+    return plannedAnew(problem, plan, values, effort, ANEW);
 }
-/** Steps to plan some boards of it anew: some milliseconds. */
+/** More lengths than this are taken in groups to find out what they are worth: the program grows with their square. */
+const MOST_LENGTHS = 60;
+const GROUPS = 40;
+/** Steps for the solution in parts, and to plan some boards anew: some milliseconds each. */
+const PARTS = 60_000;
 const ANEW = 60_000;
-/** More lengths than this are planned by groups of lengths. */
-const MOST_LENGTHS = 300;
+/** A plan this near to the solution in parts is good enough at once. */
+const NEAR = 1.002;
+
+/** Board after board, by worth that goes by the length alone. */
+function simplePlan(problem: CuttingProblem, effort: Effort, rounds: number): Layout[] | undefined {
+    const { items, boards } = problem;
+    const longest = Math.max(...boards.map(kind => kind.capacity)), shares = widthShares(problem);
+    // long pieces are worth a little more than their length, so that they are not what is left at the end
+    const values = items.map((item, i) => item.size * shares[i]! * (1 + 0.1 * item.size / longest));
+    return sequentialPlan(problem, items.map(({ count }) => count), freeOf(problem), values, effort, { rounds, budget: rounds > 1 ? 200 : FEW_NODES });
+}
+
+/** Boards of the solution in parts that are there in whole, then the rest board after board; of many lengths all of it board after board. */
+function byParts(
+    problem: CuttingProblem, { used, values }: Parts, first: readonly Layout[] | undefined, effort: Effort, isMany: boolean,
+): Layout[] | undefined {
+    const below = first ? costOfLayouts(problem, first) : Infinity, settled = new Settled(problem, freeOf(problem), effort);
+    settled.settleWhole(used);
+    if (settled.isDone) return gathered(problem, settled.layouts);
+    const rest = sequentialPlan(problem, settled.left, settled.free, values, effort,
+        { rounds: isMany ? 1 : 4, budget: isMany ? FEW_NODES : 500, below: below - settled.cost });
+    return rest && gathered(problem, [...settled.layouts, ...rest]);
+}
+/** Of the search for the content of one board: of many lengths some nearly always fill it. */
+const FEW_NODES = 50;
+
+/** What pieces are worth by a solution in parts in which lengths are taken together; between two lengths by how far it is from the one to the other. */
+function partsInGroups(problem: CuttingProblem, effort: Effort): Parts {
+    const coarse = coarsened(problem, GROUPS).problem;
+    const { values, cost } = partsAtOnce(coarse, simplePlan(coarse, effort, 1) ?? [], effort, PARTS);
+    const key = ({ lanes }: Item): string => lanes.join(' ');
+    const known = grouped(coarse.items.keys(), i => key(coarse.items[i]!));
+    for (const own of known.values()) own.sort((a, b) => coarse.items[a]!.size - coarse.items[b]!.size);
+    return {
+        used: [], cost, values: problem.items.map(item => {
+            const own = known.get(key(item))!, above = own.findIndex(i => coarse.items[i]!.size >= item.size), high = own[above]!, low = own[above - 1];
+            const to = coarse.items[high]!.size;
+            if (low === undefined) return values[high]! * item.size / to;
+            const from = coarse.items[low]!.size;
+            return values[low]! + (values[high]! - values[low]!) * (item.size - from) / (to - from);
+        }),
+    };
+}
+
+function cheaperOf(problem: CuttingProblem, a: Layout[] | undefined, b: Layout[] | undefined): Layout[] | undefined {
+    return a && b ? costOfLayouts(problem, b) < costOfLayouts(problem, a) ? b : a : a ?? b;
+}
+
+function freeOf({ boards }: CuttingProblem): number[] {
+    return boards.map(kind => kind.available ?? Infinity);
+}
 
 /** Each board exchanged for the cheapest that holds its pieces: they are a little shorter than they were planned. */
 export function shrunk(problem: CuttingProblem, layouts: readonly Layout[]): Layout[] {

@@ -1,7 +1,7 @@
 import { STEPS, type Effort } from './effort.ts';
 import { Knapsack } from './knapsack.ts';
 import { cheapestFor, gathered, picksOf, tidied } from './layouts.ts';
-import { canCut, WHOLE, widthShares, type Cut, type CuttingProblem, type Layout, type Picks, type StripCut } from './problem.ts';
+import { canCut, WHOLE, widthShares, type BoardKind, type Cut, type CuttingProblem, type Layout, type Picks, type StripCut } from './problem.ts';
 
 interface SequentialOptions {
     /** How often the whole plan is made anew, each time with corrected worth. */
@@ -73,11 +73,15 @@ function correct({ items, boards }: CuttingProblem, { board }: Cut, counts: Read
     }
 }
 
+interface Content { readonly cut: Cut; readonly value: number }
+
 /** Finds the board that is next best to cut, and what to cut it into. */
-class Filler {
+export class Filler {
     private readonly knapsack: Knapsack;
     /** The items that may be cut from each lane: they are asked for again for every strip. */
     private readonly ofLane: number[][];
+    private turn = 0;
+    private readonly longest: number;
 
     constructor(
         private readonly problem: CuttingProblem, private readonly left: readonly number[], private readonly worth: readonly number[],
@@ -85,38 +89,54 @@ class Filler {
     ) {
         this.knapsack = new Knapsack(problem.items.map(item => item.size), effort);
         this.ofLane = [WHOLE, ...problem.strips.map((_, i) => i + 1)].map(() => []);
-        problem.items.forEach(({ lanes }, item) => { for (const lane of new Set(lanes)) this.ofLane[lane]!.push(item); });
+        this.longest = Math.max(0, ...problem.boards.map(({ capacity }) => capacity));
+        // by what they are worth by their length, as they are needed: what is in order is soon sorted again
+        const byRate = problem.items.map(({ size }, item) => ({ item, rate: worth[item]! / size })).sort((a, b) => b.rate - a.rate);
+        for (const { item } of byRate) for (const lane of new Set(problem.items[item]!.lanes)) this.ofLane[lane]!.push(item);
     }
 
+    /** The board that is worth most for its price. */
     bestBoard(free: readonly number[]): Cut | undefined {
-        const { boards, strips: widths, shortestSection = Infinity } = this.problem;
+        const { boards } = this.problem;
+        let best: Cut | undefined, bestScore = 0;
+        // what costs nothing goes first, and of that what is used best
+        const rateOf = ({ cost, capacity }: BoardKind): number => (cost > 0 ? 1 / cost : FREE / capacity);
+        this.contents(free, kind => bestScore * (1 + 1e-9) / rateOf(kind), ({ cut, value }) => {
+            const score = value * rateOf(boards[cut.board]!);
+            if (score > bestScore * (1 + 1e-9)) { best = cut; bestScore = score; }
+        });
+        return best && tidied(this.problem, best);
+    }
+
+    /**
+     * What boards of each kind that is there are best cut into, and what that is worth: across, and where they may be, ripped.
+     * @param least what is worth no more is of no use
+     */
+    contents(free: readonly number[], least: (kind: BoardKind) => number, found: (content: Content) => void): void {
+        const { boards, strips: widths, shortestSection = Infinity } = this.problem, isRipped = widths.length > 0;
         this.effort.spent += STEPS.made + this.left.length * STEPS.sorted / 2;
-        let best: Cut | undefined;
-        let bestScore = 0;
-        const take = (cut: Cut, value: number): void => {
-            const { cost, capacity } = boards[cut.board]!;
-            // what costs nothing goes first, and of that what is used best
-            const score = cost > 0 ? value / cost : FREE * value / capacity;
-            if (score > bestScore * (1 + 1e-9)) { best = tidied(this.problem, cut); bestScore = score; }
-        };
+        this.turn++;
         const whole = this.itemsOf(WHOLE, this.left);
+        if (!isRipped) this.knapsack.worth(this.worth, whole);
         boards.forEach((kind, board) => {
             if (!(free[board]! > 0)) return;
-            if (widths.length > 0) {
+            if (isRipped) {
                 const { strips, value } = this.rip(kind.capacity, kind.across, this.left);
-                if (strips.length > 0) take({ board, strips }, value);
+                if (strips.length > 0) found({ cut: { board, strips }, value });
             }
             if (!canCut(kind, WHOLE) || whole.length === 0) return;
-            this.knapsack.worth(this.worth, whole);
-            const { value, picks: [picks] } = this.knapsack.fill(kind.capacity, this.left, 0, this.budget);
+            if (isRipped) this.knapsack.worth(this.worth, whole);
+            const { value, picks: [picks] } = this.knapsack.fill(kind.capacity, this.left, isRipped ? 0 : least(kind), this.budget);
             if (!picks) return;
             const cut = { board, strips: [{ lane: WHOLE, picks }] };
             const rest = picks.reduce((room, [item, count]) => room - count * this.problem.items[item]!.size, kind.capacity);
             const section = rest >= shortestSection ? this.rip(rest, kind.across, without(this.left, picks)) : undefined;
-            if (!section || section.strips.length === 0) take(cut, value);
-            else take({ board, sections: [rest], strips: [...cut.strips, ...section.strips.map(strip => ({ ...strip, section: 0 }))] }, value + section.value);
+            if (!section || section.strips.length === 0) found({ cut, value });
+            else found({
+                cut: { board, sections: [rest], strips: [...cut.strips, ...section.strips.map(strip => ({ ...strip, section: 0 }))] },
+                value: value + section.value,
+            });
         });
-        return best;
     }
 
     /** The strips of a section or board: every lane filled one strip after the other with what is still left, and of these those that are worth most. */
@@ -149,7 +169,11 @@ class Filler {
     }
 
     private itemsOf(lane: number, left: readonly number[]): number[] {
-        return this.ofLane[lane]!.filter(item => left[item]! > 0);
+        const all = this.ofLane[lane]!.filter(item => left[item]! > 0);
+        const every = Math.ceil(all.length / MANY);
+        if (every < 2) return all;
+        const some = all.filter((_, i) => (i + this.turn) % every === 0);
+        return some.reduce((sum, item) => sum + this.problem.items[item]!.size * left[item]!, 0) > PLENTY * this.longest ? some : all;
     }
 }
 
@@ -159,3 +183,6 @@ function without(left: readonly number[], picks: Picks): number[] {
     return rest;
 }
 const FREE = 1e12;
+/** Of more lengths than this a board is filled from some, each time others, where they would fill several: that is enough to fill one well. */
+const MANY = 60;
+const PLENTY = 5;

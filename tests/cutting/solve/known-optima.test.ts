@@ -19,14 +19,14 @@ describe('the cheapest boards are found, and none cheaper is proved to exist', (
     test.each(some(ofFourHundred, 3))('$name', isFoundAndProved);
     // E. Falkenauer's class u120, from OR-Library; the fewest boards as published there
     test.each(some(orLibrary(), 4))('OR-Library $name', isFoundAndProved);
-    test.each(FULL ? [triplets(20, 1), triplets(20, 2), triplets(40, 3)] : [triplets(20, 1), triplets(40, 3)])('$name', isFoundAndProved);
+    test.each(FULL ? [triplets(20, 1), triplets(20, 2), triplets(40, 3)] : [triplets(20, 1), triplets(40, 4)])('$name', isFoundAndProved);
 });
 
 describe('the plan that is there at once', () => {
-    test('is at most 4 % above the cheapest for each job, and 1 % on average', () => {
+    test('is at most 2 % above the cheapest for each job, and 0.3 % on average', () => {
         const above = some(all, 4).map(({ problem, optimum }) => checkLayouts(problem, quick(problem)) / optimum - 1);
-        expect(Math.max(...above)).toBeLessThan(0.04);
-        expect(above.reduce((a, b) => a + b, 0) / above.length).toBeLessThan(0.01);
+        expect(Math.max(...above)).toBeLessThan(0.02);
+        expect(above.reduce((a, b) => a + b, 0) / above.length).toBeLessThan(0.003);
     });
 });
 
