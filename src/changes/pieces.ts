@@ -24,7 +24,8 @@ export function pieceChanges(rooms: readonly Pick<RoomChange, 'before' | 'after'
     return { same: same.pairs, moved: moved.pairs, from: from.pairs, fresh: from.after, gone: from.before, proved: from.proved };
 }
 
-function alikeKey(piece: Piece): string {
+/** Of the same wood and part, and cut alike. */
+export function alikeKey(piece: Piece): string {
     return `${woodOf(piece)} ${piece.part} ${cutAlike(piece)}`;
 }
 

@@ -14,7 +14,8 @@ import { standingNotice, standingOfRooms } from '../../report/standing.ts';
 import { LEAST_LETTERS, type PageContent, type RoomOnPage, type Wishes } from '../page.ts';
 import { placeOfLine } from '../plan/content.ts';
 import { Sources } from '../shared/sources.ts';
-import type { Against, ChangesFound, ChangesKnown, NoHistory } from './known.ts';
+import type { ChangesFound, ChangesKnown, NoHistory } from './known.ts';
+import type { Since } from './since.ts';
 
 /** What changed in a house since a commit, layer by layer; or why that is not known. */
 export interface ChangesContent extends PageContent {
@@ -25,10 +26,7 @@ export interface ChangesContent extends PageContent {
     readonly isSigned: boolean;
 }
 
-export interface FoundContent {
-    /** The commit: its whole hash, the beginning of it, its date, the first line of its message. */
-    readonly commit: string; readonly short: string; readonly date: string; readonly subject: string;
-    readonly against: Against;
+export interface FoundContent extends Since {
     readonly isLooking: boolean;
     /** A room is half written: this is how it was before. */
     readonly isBehind: boolean;
@@ -60,6 +58,8 @@ export interface Place { readonly at: number; readonly was?: true }
 interface SaidRow extends Place { readonly what: string; readonly before: string; readonly after: string; readonly where: string }
 interface CeilingPart {
     readonly room: string; readonly title: string;
+    /** Laid out now, so that it can be looked at. */
+    readonly isThere: boolean;
     readonly changes: readonly (Place & { readonly words: string; readonly key: string })[];
     /** Drawings of the room before and now, what changed on them ringed and numbered as above: markup that src/drawing made. */
     readonly plans: readonly { readonly when: 'before' | 'now'; readonly svg: string }[];
@@ -79,13 +79,12 @@ function knownContent(changes: ChangesKnown, width: number, sources: Sources): P
 }
 
 function foundContent(found: ChangesFound, width: number, sources: Sources): FoundContent {
-    const { before, house, against, isLooking, isBehind, unread } = found, job = jobOf(house), { pieces, cut, price, findings } = house;
-    const { hash = '', date = '', subject = '' } = before.commit ?? {};
+    const { before, house, isLooking, isBehind, unread } = found, job = jobOf(house), { pieces, cut, price, findings } = house, since = sinceOf(found);
     const now = (source: Source): Place => ({ at: sources.number(source) }), then = (source: Source): Place => ({ ...now(source), was: true });
     const money = (one: { readonly amount: Parameters<typeof printMoney>[0]; readonly currency: string } | undefined): string => (one ? printMoney(one.amount, one.currency) : '');
     const row = ({ severity, message, rule, at }: Finding, place: (source: Source) => Place): FoundRow => ({ severity, words: message, rule, ...place(at) });
     return {
-        commit: hash, short: hash.slice(0, 8), date, subject, against, isLooking, isBehind, unread, before: standingNotice(standingOfRooms(before.rooms)),
+        ...since, isLooking, isBehind, unread, before: standingNotice(standingOfRooms(before.rooms)),
         isNew: !house.before, isSame: isSame(house), costs: price && house.before ? differenceText(price.total, price.currency) : '',
         said: toldChanges(found.said).map(({ change, holds }) => {
             const { before: was, after: is, file, movedFrom } = change, one = (is ?? was)!;
@@ -94,7 +93,7 @@ function foundContent(found: ChangesFound, width: number, sources: Sources): Fou
                 where: `${file}:${one.at.range.start.line + 1}${movedFrom === undefined ? '' : `, was in ${movedFrom}`}`, ...(is ? now : then)(one.at),
             };
         }),
-        ceilings: house.rooms.filter(room => !room.isSame || room.renamedFrom !== undefined).map(room => ceilingPart(room, job, width, hash, sources)),
+        ceilings: house.rooms.filter(room => !room.isSame || room.renamedFrom !== undefined).map(room => ceilingPart(room, job, width, since.commit, sources)),
         fares: FARES, pieces: pieceRows(house).map(([part, ...counts]) => ({ part, counts })),
         lines: pieceWords(house, job).map(({ words, pieces: own, isGone }) => ({ count: own.length, words, key: isGone ? '' : own[0]!.id, ...(isGone ? then : now)(own[0]!.source) })),
         cut: cut.wood.map(wood => ({ name: `${wood.room}.${wood.name}`, length: printLength(wood.length, job.show.value), worth: money(wood.worth), saved: money(wood.saved), fate: fateText(wood, job) })),
@@ -103,6 +102,12 @@ function foundContent(found: ChangesFound, width: number, sources: Sources): Fou
         price: price && house.before ? priceLines(house) : [], lacks: price?.lacks ?? [],
         come: findings.come.map(one => row(one, now)), gone: findings.gone.map(one => row(one, then)),
     };
+}
+
+/** What a house was compared with. */
+export function sinceOf({ before, against }: Pick<ChangesFound, 'before' | 'against'>): Since {
+    const { hash = '', date = '', subject = '' } = before.commit ?? {};
+    return { commit: hash, short: hash.slice(0, 8), date, subject, against };
 }
 
 /** The sum stands out, and what follows it is another way to reckon it. */
@@ -116,7 +121,7 @@ function ceilingPart(room: RoomChange, job: JobSettings, width: number, commit: 
         const { source, was } = placeOf(one, room);
         return { words: one.words, key: `change.${room.name}.${i + 1}`, at: sources.number(source), ...was && { was } };
     });
-    return { room: room.name, title: there.title ?? there.name, changes, plans: plansOf(room, told, changes, { width, commit }) };
+    return { room: room.name, title: there.title ?? there.name, isThere: after?.takeOff !== undefined, changes, plans: plansOf(room, told, changes, { width, commit }) };
 }
 
 /** Where it is said that a part of the ceiling is so: now, or then where it is there no more. */

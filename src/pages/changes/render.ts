@@ -2,7 +2,9 @@ import { severityWord } from '../plan/render.ts';
 import { attributes, html, named, trusted, type Content, type Html } from '../shared/html.ts';
 import { t } from '../shared/words.ts';
 import type { ChangesContent, FoundContent, Place } from './content.ts';
-import type { Against, NoHistory, NoText } from './known.ts';
+import type { NoText } from './known.ts';
+import { WHAT_CHANGED } from '../view/changed-key.ts';
+import { noHistory, sinceWords } from './since.ts';
 
 /** What a reader has set: whether the list of pieces is open; and the commit that was chosen, by its whole hash, or `signed`. */
 export interface ChangesState { readonly list: boolean; readonly against?: string }
@@ -16,19 +18,6 @@ ${isWorking ? html`<p class="soft" id="comparing">${t('The earlier state is bein
 ${found ? foundMarkup(found, state, isSigned) : ''}
 </div>`;
 }
-
-const noHistory: Readonly<Record<NoHistory, () => string>> = {
-    'not-asked': () => t('This editor does not read the history of a folder, so there is no earlier state to compare with.'),
-    'no-git': () => t('There is no git here: this editor\'s own git extension is not there, or not allowed in a folder that is not trusted. With it, this pane tells what changed since a commit.'),
-    'switched-off': () => t('This editor\'s git is switched off. Where it is on (setting git.enabled), this pane tells what changed since a commit.'),
-    'not-saved': () => t('This text has not been saved yet, so there is no earlier state of it.'),
-    'no-repository': () => t('This file lies in no git repository that the editor has opened, so there is no earlier state to compare with.'),
-    'no-commit': () => t('Nothing has been committed in this repository yet. After the first commit this pane tells what changed since.'),
-    'unknown-commit': () => t('There is no such commit here any more.'),
-    'not-signed': () => t('No contract in this job names a commit that was signed any more.'),
-    'too-many': () => t('There are more job files than are compared at once: open the folder of one house.'),
-    fault: () => t('The earlier state could not be read. The output of Cofferwright says why.'),
-};
 
 const noText: Readonly<Record<NoText, () => string>> = {
     link: () => t('it was a link, which is not followed'), 'too-large': () => t('it was too large for a job file'), 'not-text': () => t('it was no text'), unreadable: () => t('git could not read it'),
@@ -49,10 +38,9 @@ ${isSame ? '' : html`${ceilings(found)}<div class="beside"><div>${pieces(found, 
 }
 
 /** Which commit, and how to come to another. */
-const sinceWhat: Readonly<Record<Against, () => string>> = { last: () => t('Since the last commit:'), signed: () => t('Since what was signed:'), chosen: () => t('Since the commit:') };
-
-function since({ against, short, date, subject }: FoundContent, isSigned: boolean): Html {
-    return html`<div class="since" id="since"><p>${sinceWhat[against]()} <span class="commit">${[short, date].filter(Boolean).join(', ')}</span> ${subject ? html`<bdi class="soft">${subject}</bdi>` : ''}</p>
+function since(found: FoundContent, isSigned: boolean): Html {
+    const { against } = found;
+    return html`<div class="since" id="since"><p>${sinceWords(found)}</p>
 <button type="button" id="another" data-act="against" data-to="pick">${t('Another commit …')}</button>${against === 'last' ? '' : backToLast()}${isSigned && against !== 'signed' ? html`<button type="button" id="signed" data-act="against" data-to="signed">${t('What was signed')}</button>` : ''}</div>`;
 }
 
@@ -77,7 +65,7 @@ function value(words: string, none: string): Html {
 
 function ceilings({ ceilings: all, commit }: FoundContent): Html | '' {
     if (all.length === 0) return '';
-    return html`<section aria-labelledby="ceiling-title"><h2 id="ceiling-title">${t('The ceiling')}</h2>${all.map(({ room, title, changes, plans }) => html`<article class="ceiling"><h3>${named(title)}</h3>
+    return html`<section aria-labelledby="ceiling-title"><h2 id="ceiling-title">${t('The ceiling')}</h2>${all.map(({ room, title, isThere, changes, plans }) => html`<article class="ceiling"><h3>${named(title)} ${isThere ? find('view', `${room}.${WHAT_CHANGED}`, t('Marked in 3D'), title) : ''}</h3>
 <ol>${changes.map(change => html`<li ${attributes({ 'data-key': change.key, 'data-lights': change.key })}>${link(change, commit, change.words)}</li>`)}</ol>
 ${plans.length === 0 ? '' : html`<div class="plans">${plans.map(({ when, svg }) => html`<figure ${attributes({ id: `plan-${room}-${when}` })}><figcaption>${when === 'before' ? t('before') : t('now')}</figcaption>${trusted(svg)}</figure>`)}</div><p class="soft">${t('Ringed and numbered: what is otherwise.')}</p>`}</article>`)}</section>`;
 }

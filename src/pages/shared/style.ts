@@ -3,13 +3,14 @@
  * pane, black on white on paper.
  *
  * Colors: ink, soft (lesser words), paper, wash (a ground set off), line, accent (wrong), warn, hint, lit (what the cursor stands in),
- * focus, link, and the same of a drawing as `--sheet-…`.
+ * focus, link, come-… (what has come since a commit, by whence), and the same of a drawing as `--sheet-…`.
  */
 export const PANE_COLORS = `:root{
 --ink:var(--vscode-editor-foreground);--soft:var(--vscode-descriptionForeground,var(--vscode-editor-foreground));--paper:var(--vscode-editor-background);
 --wash:color-mix(in srgb,var(--vscode-editor-foreground) 7%,var(--vscode-editor-background));
 --line:color-mix(in srgb,var(--vscode-editor-foreground) 28%,var(--vscode-editor-background));
 --accent:var(--vscode-editorError-foreground);--warn:var(--vscode-editorWarning-foreground);--hint:var(--vscode-editorInfo-foreground);
+--come-new:var(--vscode-charts-green,var(--ink));--come-from:var(--vscode-charts-purple,var(--ink));--come-elsewhere:var(--vscode-charts-blue,var(--ink));
 --lit:var(--vscode-focusBorder);--focus:var(--vscode-focusBorder);--link:var(--vscode-textLink-foreground);
 --button:var(--vscode-button-secondaryBackground,var(--wash));--button-ink:var(--vscode-button-secondaryForeground,var(--ink));--button-edge:var(--vscode-button-border,var(--line));
 --field:var(--vscode-dropdown-background,var(--paper));--field-ink:var(--vscode-dropdown-foreground,var(--ink));--field-edge:var(--vscode-dropdown-border,var(--line));

@@ -1,15 +1,16 @@
 import { pieceTitle } from '../../drawing/plan/pieces.ts';
 import { meshOf, type Mesh } from '../../drawing/view/mesh.ts';
-import type { Fault } from '../../dryfit/model.ts';
+import type { Fault, Solid } from '../../dryfit/model.ts';
 import type { Severity } from '../../findings/finding.ts';
 import type { Ticks } from '../../quantity/ticks.ts';
 import { dryFitOf, inspectClosely } from '../../pipeline/inspect-closely.ts';
 import { PARTS, type Part } from '../../takeoff/model.ts';
-import type { PageContent, RoomOnPage } from '../page.ts';
+import type { PageContent, RoomOnPage, Wishes } from '../page.ts';
 import { findingsOnPlan } from '../plan/findings.ts';
 import { putUpOnPage } from '../put-up/content.ts';
 import { Sources } from '../shared/sources.ts';
 import { Numbered } from '../../plain/at-key.ts';
+import { changesInView, type ChangesInView } from './changed.ts';
 import { orderInView, type OrderInView } from './order.ts';
 
 /** All that the view in three dimensions shows: whole ticks, x east, y south, z down from the ceiling. */
@@ -28,6 +29,8 @@ export interface ViewContent extends PageContent {
     readonly wrong: readonly string[];
     /** How it is put up; null while that is worked out. */
     readonly order: OrderInView | null;
+    /** What is otherwise since a commit, where somebody looks for that. */
+    readonly changes?: ChangesInView;
 }
 type Shape = Pick<Mesh, 'faces' | 'edges'>;
 
@@ -45,20 +48,20 @@ export interface ViewPiece {
 }
 export interface ViewFinding { readonly severity: Severity; readonly message: string; readonly at: number; readonly keys: readonly string[] }
 
-export function viewContent(room: RoomOnPage): ViewContent {
+export function viewContent(room: RoomOnPage, { changes: known }: Wishes = {}): ViewContent {
     const { ceiling, layout } = room;
     const show = layout.room.job.show.value;
     const sources = new Sources();
     const shapes = new Numbered<Shape>();
     const { solids, faults } = dryFitOf(ceiling);
-    const pieces = PARTS.flatMap(part => solids.filter(solid => solid.piece.part === part)).map((solid): ViewPiece => {
-        const { piece } = solid;
-        const mesh = meshOf(solid), { faces, edges } = mesh;
+    const pieceOf = (solid: Solid): ViewPiece => {
+        const { piece } = solid, { faces, edges, corners } = meshOf(solid);
         return {
             key: piece.id, part: piece.part, words: pieceTitle(piece, show), at: sources.number(piece.source),
-            shape: shapes.at(JSON.stringify([faces, edges]), () => ({ faces, edges })), corners: mesh.corners.flat(),
+            shape: shapes.at(JSON.stringify([faces, edges]), () => ({ faces, edges })), corners: corners.flat(),
         };
-    });
+    };
+    const pieces = PARTS.flatMap(part => solids.filter(solid => solid.piece.part === part)).map(pieceOf), changes = changesInView(room, known, pieceOf);
     return {
         title: layout.room.title ?? layout.room.name,
         outline: ceiling.walls.map(({ from: { x, y } }) => [x, y] as const),
@@ -70,6 +73,7 @@ export function viewContent(room: RoomOnPage): ViewContent {
             .map(({ severity, message, at, keys }) => ({ severity, message, at, keys })),
         wrong: [...new Set(faults.flatMap(wrongPieces))].sort(),
         order: room.order === 'looking' ? null : orderInView(room.order ?? putUpOnPage(ceiling), solids),
+        ...changes && { changes },
         sources: sources.list,
     };
 }

@@ -17,6 +17,7 @@ import type { HtmlText } from '../../text/fit.ts';
 export const viewPage: Page<ViewContent> = {
     kind: 'view',
     showsOrder: true,
+    showsChanges: true,
     contentOf: viewContent,
     exports: {
         html: room => ({ name: nameOf(room, 'html'), bytes: printedView(room) }),

@@ -5,30 +5,32 @@ import type { Shown } from '../shared/shown.ts';
 import { sign as filled, SIGNS } from '../shared/signs.ts';
 import { t } from '../shared/words.ts';
 import type { ViewContent, ViewFinding, ViewPiece } from './content.ts';
+import { changedButton, changedMarkup, pieceIn, pieceWords, wasCommit } from './render-changed.ts';
 import { doneWords, stepsDone } from './playing.ts';
 import { CUT_FROM, LOOKS, type CutFrom, type Look, type ViewState } from './state.ts';
 
 /** The picture itself is drawn by the pane's script on the canvas; everything else is here. */
 export function renderView(content: ViewContent, state: ViewState, { lit }: Shown): Html {
-    const picked = content.pieces.find(({ key }) => key === state.piece);
+    const picked = pieceIn(content, state, state.piece);
     return html`<div id="view-page" class="view-page">
 <div class="bar" role="toolbar" ${attributes({ 'aria-label': t('View') })}>
 ${LOOKS.map(lookButton)}${sign('nearer', t('Nearer'), '+')}${sign('farther', t('Farther'), '−')}${sign('fit', t('Show all'), '⤢')}
 ${partsMenu(content, state)}
-<button type="button" id="play-open" data-act="play-open" aria-controls="player" ${attributes({ 'aria-expanded': String(state.play) })}>${t('Put it up')}</button>
+<button type="button" id="play-open" data-act="play-open" aria-controls="player" ${attributes({ 'aria-expanded': String(state.play) })}>${t('Put it up')}</button>${changedButton(content, state)}
 <span class="sliders"><label class="slide">${t('Take apart')}<input type="range" id="apart" min="0" max="100" step="1" data-state="apart" ${attributes({ value: String(state.apart), disabled: state.play })}></label>
 <label class="slide">${t('Cut away')}<input type="range" id="cut" min="0" max="100" step="1" data-state="cut" ${attributes({ value: String(state.cut) })}></label>
 <label class="unseen" for="cut-from">${t('Cut from')}</label><select id="cut-from" data-state="cutFrom" ${attributes({ title: t('Cut from') })}>${CUT_FROM.map(side => html`<option ${attributes({ value: side, selected: side === state.cutFrom })}>${sideNames[side]()}</option>`)}</select></span>
 </div>
 ${state.play ? playerBar(content, state) : ''}
 <div class="stage" id="stage" data-own><canvas id="canvas" tabindex="0" role="application" aria-describedby="keys" ${attributes({ 'aria-label': t('{0} in three dimensions, {1} pieces', content.title, content.pieces.length) })}></canvas></div>
-<p class="unseen" id="keys">${t('Arrow keys turn, with Shift they move; plus and minus go nearer and farther; N and P walk through the pieces, Enter shows the words of one; Home shows all; the space bar plays how it is put up, where that is open.')}</p>
+<p class="unseen" id="keys">${t('Arrow keys turn, with Shift they move; plus and minus go nearer and farther; N and P walk through the pieces, Enter shows the words of one; C marks what changed since a commit, and then they walk through that; Home shows all; the space bar plays how it is put up, where that is open.')}</p>
 <p class="no-picture" id="no-picture">${t('This machine cannot draw in three dimensions. The list below says the same.')}</p>
 <div class="under" id="under">
-<p class="picked" id="picked">${picked ? pieceButton(picked) : html`<span class="soft">${lit.size > 0 ? t('Lit up: what the cursor stands in.') : t('Click a piece, or walk through them with N and P.')}</span>`}</p>
+<p class="picked" id="picked">${picked ? pieceButton(picked, pieceWords(content, state, picked), wasCommit(content, state, picked)) : html`<span class="soft">${lit.size > 0 ? t('Lit up: what the cursor stands in.') : t('Click a piece, or walk through them with N and P.')}</span>`}</p>
 <button type="button" id="list-button" data-act="list" aria-controls="list" ${attributes({ 'aria-expanded': String(state.list) })}>${t('{0} pieces', content.pieces.length)}</button>
 </div>
 <div class="list" id="list" ${attributes({ hidden: !state.list })}>${state.list ? list(content) : ''}</div>
+${changedMarkup(content, state)}
 ${findings(content.findings)}
 </div>`;
 }
@@ -68,8 +70,9 @@ ${there.map(part => html`<label><input type="checkbox" ${attributes({ id: `part-
 </fieldset></details>`;
 }
 
-function pieceButton({ key, words, at }: ViewPiece): Html {
-    return html`<button type="button" class="link" ${attributes({ id: 'picked-piece', 'data-key': key, 'data-at': at, title: t('Show the words') })}>${words}</button>`;
+/** `was`: the commit at which it stood there. */
+function pieceButton({ key, at }: ViewPiece, words: string, was: string | undefined): Html {
+    return html`<button type="button" class="link" ${attributes({ id: 'picked-piece', 'data-key': key, 'data-at': at, 'data-was': was, title: was === undefined ? t('Show the words') : t('In the text as it was') })}>${words}</button>`;
 }
 
 function list({ pieces }: ViewContent): readonly Html[] {

@@ -1,3 +1,4 @@
+import type { Comes } from '../../changes/places.ts';
 import type { Part } from '../../takeoff/model.ts';
 
 /** What a reader of the view has set. */
@@ -15,10 +16,14 @@ export interface ViewState {
     /** It is watched how the ceiling is put up: so many steps are done. */
     readonly play: boolean;
     readonly step: number | string;
+    /** What is otherwise since a commit is marked, and listed below the picture. */
+    readonly changed: boolean;
 }
+/** Whence what has come since a commit, in the order in which it is told. */
+export const COMES: readonly Comes[] = ['new', 'from', 'elsewhere'];
 export type CutFrom = 'south' | 'west' | 'north' | 'east';
 export const CUT_FROM: readonly CutFrom[] = ['south', 'west', 'north', 'east'];
-export const VIEW_STATE: ViewState = { parts: {}, apart: 0, cut: 0, cutFrom: 'south', piece: null, list: false, play: false, step: 0 };
+export const VIEW_STATE: ViewState = { parts: {}, apart: 0, cut: 0, cutFrom: 'south', piece: null, list: false, play: false, step: 0, changed: false };
 
 /** From where the ceiling is looked at. */
 export type Look = 'floor' | 'below' | 'above';

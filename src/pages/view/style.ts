@@ -33,4 +33,19 @@ export const VIEW_STYLE = `.view-page{display:flex;flex-direction:column;flex:1;
 .findings{flex:0 1 auto;max-height:30%;overflow:auto;border-top:1px solid var(--line);padding:8px 12px}
 .findings ol{margin:0;padding-inline-start:26px}
 .findings li.error::marker{color:var(--accent)}
-.findings li.warning::marker{color:var(--warn)}`;
+.findings li.warning::marker{color:var(--warn)}
+.changed{flex:0 1 auto;max-height:34%;overflow:auto;border-top:1px solid var(--line);padding:6px 12px 8px}
+.changed p{margin:.2em 0}
+.changed .commit{font-weight:600;font-variant-numeric:tabular-nums}
+.changed details{display:inline-block;vertical-align:top;margin:3px 8px 0 0;max-width:100%}
+.changed details[open]{display:block}
+.changed summary{cursor:pointer;min-height:26px;padding:2px 10px}
+.changed ul{list-style:none;margin:0 0 .4em;padding-inline-start:18px;column-width:300px;column-gap:24px}
+.changed li{break-inside:avoid}
+.changed .lit{outline:1px solid var(--lit)}
+.changed .missing{border-inline-start:3px solid var(--warn);padding-inline-start:10px}
+.mark{display:inline-block;width:28px;height:15px;margin-inline-end:7px;vertical-align:-2px;border:1px solid}
+.mark.new{color:var(--come-new);background:repeating-linear-gradient(135deg,currentColor 0 2px,transparent 2px 6px)}
+.mark.from{color:var(--come-from);background:repeating-linear-gradient(0deg,currentColor 0 2px,transparent 2px 6px)}
+.mark.elsewhere{color:var(--come-elsewhere);background:radial-gradient(circle,currentColor 1.8px,transparent 2.2px) 0 0/7px 7px}
+.mark.left{border-style:dashed;color:var(--ink);background:color-mix(in srgb,var(--ink) 10%,transparent)}`;

@@ -1,5 +1,6 @@
 import { Color } from 'three';
 import { WOODS } from '../../drawing/view/woods.ts';
+import type { Comes } from '../../changes/places.ts';
 import type { Part } from '../../takeoff/model.ts';
 
 /** What the picture is painted with, by the editor's theme. */
@@ -7,6 +8,8 @@ export interface Palette {
     readonly parts: Readonly<Record<Part, Color>>;
     readonly paper: Color; readonly edge: Color; readonly ceiling: Color; readonly wall: Color;
     readonly lit: Color; readonly wrong: Color; readonly cut: Color;
+    /** What has come since a commit, and what stood there. */
+    readonly comes: Readonly<Record<Comes, Color>>; readonly left: Color;
     readonly edgeOpacity: number;
     /** Wood is shaded and grained; in high contrast it is flat, and its edges alone tell the form. */
     readonly flat: boolean;
@@ -17,14 +20,15 @@ export function paletteOf(page: HTMLElement): Palette {
     const { classList } = document.body;
     const seen = reader(page);
     const paper = seen('--paper'), ink = seen('--ink'), lit = seen('--lit'), wrong = seen('--accent');
+    const comes = { 'new': seen('--come-new'), from: seen('--come-from'), elsewhere: seen('--come-elsewhere') }, left = ink;
     const flat = classList.contains('vscode-high-contrast') || classList.contains('vscode-high-contrast-light');
     const dark = brightness(paper) < 0.4;
     const woods = dark ? WOODS.dark : WOODS.light;
     const parts = Object.fromEntries(Object.entries(woods).map(([part, color]) => [part, flat ? paper : new Color(color)])) as Record<Part, Color>;
-    if (flat) return { parts, paper, edge: ink, ceiling: paper, wall: paper, lit, wrong, cut: ink.clone().lerp(paper, 0.6), edgeOpacity: 1, flat };
+    if (flat) return { parts, paper, edge: ink, ceiling: paper, wall: paper, lit, wrong, comes, left, cut: ink.clone().lerp(paper, 0.6), edgeOpacity: 1, flat };
     return {
         parts, paper, edge: new Color(dark ? '#20170c' : '#5a4526'), ceiling: new Color(dark ? '#5b5b5a' : '#fbf9f4'), wall: new Color(dark ? '#4b4d50' : '#efece5'),
-        lit, wrong, cut: new Color(dark ? '#6e5330' : '#a37c48'), edgeOpacity: dark ? 0.75 : 0.6, flat,
+        lit, wrong, comes, left, cut: new Color(dark ? '#6e5330' : '#a37c48'), edgeOpacity: dark ? 0.75 : 0.6, flat,
     };
 }
 

@@ -1,3 +1,4 @@
+import { BufferAttribute, BufferGeometry } from 'three';
 import type { ViewContent, ViewPiece } from '../../pages/view/content.ts';
 import { TICKS_PER_INCH } from '../../quantity/ticks.ts';
 
@@ -42,6 +43,15 @@ export function buffersOf(pieces: readonly ViewPiece[], { shapes }: Pick<ViewCon
         positions: new Float32Array(positions), normals: new Float32Array(normals), grain: new Float32Array(grain), pieceOf: new Uint32Array(pieceOf),
         edges: new Float32Array(edges), starts, edgeStarts,
     };
+}
+
+export function geometryOf(buffers: Buffers): { readonly geometry: BufferGeometry; readonly lines: BufferGeometry } {
+    const geometry = new BufferGeometry(), lines = new BufferGeometry();
+    geometry.setAttribute('position', new BufferAttribute(buffers.positions, 3));
+    geometry.setAttribute('normal', new BufferAttribute(buffers.normals, 3));
+    geometry.setAttribute('grain', new BufferAttribute(buffers.grain, 3));
+    lines.setAttribute('position', new BufferAttribute(buffers.edges, 3));
+    return { geometry, lines };
 }
 
 /** In inches; y up, z south. */

@@ -3,7 +3,7 @@ type KeyAct =
     | { readonly do: 'turn' | 'move'; readonly aside: number; readonly up: number }
     | { readonly do: 'zoom'; readonly by: number }
     | { readonly do: 'walk'; readonly by: 1 | -1 }
-    | { readonly do: 'fit' | 'words' | 'nothing' | 'play' };
+    | { readonly do: 'fit' | 'words' | 'nothing' | 'play' | 'changed' };
 
 const TURN = Math.PI / 24, MOVE = 0.08, ZOOM = 1.2;
 const ARROWS: Readonly<Record<string, readonly [number, number]>> = { ArrowLeft: [-1, 0], ArrowRight: [1, 0], ArrowUp: [0, 1], ArrowDown: [0, -1] };
@@ -18,6 +18,7 @@ export function keyOf({ key, shiftKey, ctrlKey, altKey, metaKey }: Pick<Keyboard
         case '-': case '_': return { do: 'zoom', by: ZOOM };
         case 'n': case 'N': return { do: 'walk', by: 1 };
         case 'p': case 'P': return { do: 'walk', by: -1 };
+        case 'c': case 'C': return { do: 'changed' };
         case 'Home': return { do: 'fit' };
         case 'Enter': return { do: 'words' };
         case 'Escape': return { do: 'nothing' };

@@ -1,5 +1,7 @@
 import type { ViewContent } from '../../pages/view/content.ts';
+import { WHAT_CHANGED } from '../../pages/view/changed-key.ts';
 import { renderView } from '../../pages/view/render.ts';
+import { changedWords, pieceIn, pieceWords, walkedPieces, wasCommit } from '../../pages/view/render-changed.ts';
 import { VIEW_STATE, type Look, type ViewState } from '../../pages/view/state.ts';
 import { VIEW_STYLE } from '../../pages/view/style.ts';
 import { startPane, type Pane } from '../start.ts';
@@ -27,7 +29,8 @@ startPane<ViewContent, ViewState>({
         watching?.shown();
         mark(pane);
     },
-    reveal(_, key) {
+    reveal(pane, key) {
+        if (key.endsWith(`.${WHAT_CHANGED}`)) return showChanged(pane, true);
         const step = /^step\.(\d+)$/.exec(key)?.[1];
         if (step !== undefined) watching?.open(Number(step));
     },
@@ -48,10 +51,8 @@ startPane<ViewContent, ViewState>({
         first: () => watching?.go(0),
         last: () => watching?.go(Infinity),
         list: (_, pane) => pane.set({ ...pane.state, list: !pane.state.list }),
-        pick(element, pane) {
-            const piece = pane.content?.pieces.find(({ key }) => key === element.getAttribute('data-key'));
-            if (piece) pick(pane, piece.key, true);
-        },
+        changed: (_, pane) => showChanged(pane, !pane.state.changed),
+        pick: (element, pane) => pick(pane, element.getAttribute('data-key'), true),
         finding(element, pane) {
             const at = pane.content?.sources[Number(element.getAttribute('data-at'))];
             if (at) pane.send({ type: 'select', at });
@@ -84,12 +85,17 @@ function mark(pane: ViewPane): void {
 }
 
 function pick(pane: ViewPane, key: string | null, toText: boolean): void {
-    const piece = pane.content?.pieces.find(each => each.key === key);
-    pane.set({ ...pane.state, piece: piece?.key ?? null });
-    if (!piece) return;
-    pane.announce(piece.words);
-    const at = pane.content?.sources[piece.at];
-    if (toText && at) pane.send({ type: 'select', at });
+    const { content, state } = pane, piece = content && pieceIn(content, state, key);
+    pane.set({ ...state, piece: piece?.key ?? null });
+    if (!content || !piece) return;
+    pane.announce(pieceWords(content, state, piece));
+    const at = content.sources[piece.at], was = wasCommit(content, state, piece);
+    if (toText && at) pane.send({ type: 'select', at, ...was !== undefined && { was } });
+}
+
+function showChanged(pane: ViewPane, changed: boolean): void {
+    pane.set({ ...pane.state, changed, ...changed && { play: false } });
+    if (pane.content) pane.announce(changedWords(pane.content, pane.state));
 }
 
 function listen(pane: ViewPane): void {
@@ -123,6 +129,7 @@ function key(event: KeyboardEvent, pane: ViewPane): boolean {
         case 'fit': viewer.lookFrom('floor'); return true;
         case 'walk': walk(pane, what.by); return true;
         case 'words': if (pane.state.piece !== null) pick(pane, pane.state.piece, true); return true;
+        case 'changed': if (!pane.content?.changes || pane.state.play) return false; showChanged(pane, !pane.state.changed); return true;
         case 'play': if (!pane.state.play) return false; watching?.play(1); return true;
         case 'nothing': pick(pane, null, false); return true;
     }
@@ -130,7 +137,7 @@ function key(event: KeyboardEvent, pane: ViewPane): boolean {
 
 /** To the next piece that is shown, or the one before, round and round. */
 function walk(pane: ViewPane, by: 1 | -1): void {
-    const pieces = pane.content?.pieces.filter(({ part }) => pane.state.parts[part] !== false) ?? [];
+    const pieces = pane.content ? walkedPieces(pane.content, pane.state) : [];
     if (pieces.length === 0) return;
     const now = pieces.findIndex(({ key: each }) => each === pane.state.piece);
     const next = now < 0 ? (by > 0 ? 0 : pieces.length - 1) : (now + by + pieces.length) % pieces.length;

@@ -3,6 +3,7 @@ import {
     MeshLambertMaterial,
     Plane, PlaneGeometry, Scene, Shape, ShapeGeometry, Vector2, Vector3, type Material, type Object3D,
 } from 'three';
+import type { ChangedInView } from '../../pages/view/changed.ts';
 import type { ViewContent, ViewPiece } from '../../pages/view/content.ts';
 import type { CutFrom } from '../../pages/view/state.ts';
 import { TICKS_PER_INCH } from '../../quantity/ticks.ts';
@@ -11,7 +12,8 @@ import type { Palette } from './colors.ts';
 import { arrivalsIn, type Moment } from '../../pages/view/playing.ts';
 import { Arriving } from './arriving.ts';
 import { capsOf } from './caps.ts';
-import { buffersOf, type Buffers } from './geometry.ts';
+import { ChangedLayer } from './changed-layer.ts';
+import { buffersOf, geometryOf, type Buffers } from './geometry.ts';
 import { woodMaterial } from './wood.ts';
 
 /** All pieces of one part: drawn in one stroke, moved and hidden together. */
@@ -54,6 +56,8 @@ export class CeilingScene {
     /** The place of each piece in the order of putting up. */
     private readonly rank: ReadonlyMap<string, number>;
     private arriving: Arriving | undefined;
+    private changed: ChangedLayer | undefined;
+    private isShown: (part: Part) => boolean = () => true;
 
     constructor(private readonly content: ViewContent, private readonly palette: Palette) {
         this.rank = new Map(content.order ? arrivalsIn(content.order).map(({ key }, i) => [key, i]) : []);
@@ -84,11 +88,27 @@ export class CeilingScene {
 
     takeApart(share: number): void {
         this.apart = share;
-        for (const { part, group } of this.parts) group.position.y = -STEPS[part] * this.step() * share;
+        for (const { part, group } of this.parts) group.position.y = this.heightOf(part);
     }
 
     show(isShown: (part: Part) => boolean): void {
+        this.isShown = isShown;
         for (const { part, group } of this.parts) group.visible = isShown(part);
+    }
+
+    /** Marks what is otherwise since a commit, or no longer; null: nothing. After all that moves and hides parts. */
+    showChanged(changes: ChangedInView | null, pixelRatio: number): void {
+        if (!changes) {
+            this.changed?.dispose();
+            this.changed = undefined;
+            return;
+        }
+        this.changed ??= new ChangedLayer(changes, this.parts, this.content, this.scene, { palette: this.palette, planes: this.planes, pixelRatio });
+        this.changed.stand(this.isShown, part => this.heightOf(part));
+    }
+
+    private heightOf(part: Part): number {
+        return -STEPS[part] * this.step() * this.apart;
     }
 
     /** As it is seen at this moment of putting up; null: all of it. True where pieces have come or gone. */
@@ -149,13 +169,13 @@ export class CeilingScene {
 
     /** The piece that was hit, out of what is shown and not cut away. */
     pieceAt(object: Object3D, face: number, point: Vector3): ViewPiece | undefined {
+        if (this.planes.some(plane => plane.distanceToPoint(point) < 0)) return undefined;
         const part = this.parts.find(({ mesh }) => mesh === object);
-        if (!part?.group.visible || this.planes.some(plane => plane.distanceToPoint(point) < 0)) return undefined;
-        return part.pieces[part.buffers.pieceOf[face]!];
+        return part ? part.pieces[part.buffers.pieceOf[face]!] : this.changed?.pieceAt(object, face);
     }
 
     get meshes(): readonly Mesh[] {
-        return this.parts.filter(({ group }) => group.visible).map(({ mesh }) => mesh);
+        return [...this.parts, ...this.changed?.left ?? []].filter(({ group }) => group.visible).map(({ mesh }) => mesh);
     }
 
     /** Lights pieces up: their surface in the color, and their edges through whatever lies before them. */
@@ -163,7 +183,7 @@ export class CeilingScene {
         this.marks.clear();
         for (const each of this.madeForMarks.splice(0)) each.dispose();
         for (const [keys, color, order] of [[wrong, this.palette.wrong, 1], [lit, this.palette.lit, 2]] as const) {
-            for (const { part, pieces, group, shown } of this.parts) {
+            for (const { part, pieces, group, shown } of [...this.parts, ...this.changed?.left ?? []]) {
                 const own = pieces.slice(0, shown).filter(({ key }) => keys.has(key));
                 if (own.length === 0 || !group.visible) continue;
                 const { geometry, lines } = geometryOf(buffersOf(own, this.content));
@@ -187,6 +207,7 @@ export class CeilingScene {
 
     dispose(): void {
         this.arriving?.dispose();
+        this.changed?.dispose();
         for (const each of [...this.made, ...this.madeForMarks]) each.dispose();
         this.sun.shadow.map?.dispose();
     }
@@ -224,7 +245,6 @@ export class CeilingScene {
         this.parts.push({ part, group, mesh, caps, capEdges, edges, pieces, buffers, shown: pieces.length });
     }
 
-    /** The ceiling as found and the walls around, each seen from the room alone. */
     /** The ceiling over the room's outline, and the inner face of each wall; from outside one looks through them. */
     private addRoom(depth: number): void {
         const { palette, planes } = this, high = depth + WALL_BELOW;
@@ -271,13 +291,4 @@ export class CeilingScene {
         attic.position.set(width * 0.2, reach, length);
         scene.add(sun, sun.target, attic);
     }
-}
-
-function geometryOf(buffers: Buffers): { readonly geometry: BufferGeometry; readonly lines: BufferGeometry } {
-    const geometry = new BufferGeometry(), lines = new BufferGeometry();
-    geometry.setAttribute('position', new BufferAttribute(buffers.positions, 3));
-    geometry.setAttribute('normal', new BufferAttribute(buffers.normals, 3));
-    geometry.setAttribute('grain', new BufferAttribute(buffers.grain, 3));
-    lines.setAttribute('position', new BufferAttribute(buffers.edges, 3));
-    return { geometry, lines };
 }

@@ -3,6 +3,7 @@ import { OrbitControls } from 'three/examples/jsm/controls/OrbitControls.js';
 import { LENS } from '../../drawing/view/eye.ts';
 import type { ViewContent, ViewPiece } from '../../pages/view/content.ts';
 import type { Moment } from '../../pages/view/playing.ts';
+import { changedIn } from '../../pages/view/render-changed.ts';
 import { share, type Look, type ViewState } from '../../pages/view/state.ts';
 import { paletteOf } from './colors.ts';
 import { directionOf, standingFor } from './looks.ts';
@@ -66,8 +67,11 @@ export class Viewer {
 
     /** As it is seen at this moment of putting up; null: all of it. */
     stand(moment: Moment | null): void {
+        const wasPlaying = this.moment !== null;
         this.moment = moment;
-        if (this.scene?.stand(moment)) this.shaded();
+        const isOther = this.scene?.stand(moment) ?? false;
+        if (wasPlaying !== (moment !== null)) this.markChanged();
+        if (isOther) this.shaded();
         this.draw();
     }
 
@@ -154,8 +158,15 @@ export class Viewer {
         scene.takeApart(this.moment ? 0 : share(state.apart));
         scene.cut(share(state.cut), state.cutFrom);
         scene.show(part => state.parts[part] !== false);
+        this.markChanged();
         this.shaded();
         this.draw();
+    }
+
+    /** Not while it is put up: what is not up yet has not come. */
+    private markChanged(): void {
+        const { scene, content, state, moment } = this;
+        if (content && state) scene?.showChanged(moment ? null : changedIn(content, state), this.renderer.getPixelRatio());
     }
 
     /** Pieces have come or gone: shadows and marks are others. */

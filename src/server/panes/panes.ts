@@ -217,7 +217,7 @@ export class Panes {
             return undefined;
         }
         if (page.showsBoards) madeFrom.push(room.boards);
-        const changes = page.showsChanges ? this.comparisons.of(room, pane.wishes.against) : undefined;
+        const changes = page.showsChanges ? this.comparisons.of(room, this.againstOf(pane)) : undefined;
         if (changes) madeFrom.push(changes);
         const works = page.showsOtherGrids ? room.otherGrids : page.showsOrder ? room.order : undefined;
         if (works !== undefined) {
@@ -234,6 +234,13 @@ export class Panes {
         if (text === pane.content) return undefined;
         pane.content = text;
         return content;
+    }
+
+    /** Every pane is compared with what the pane of changes is compared with, since they are looked at beside each other. */
+    private againstOf({ wishes }: Pane): string | undefined {
+        if (wishes.kind === 'changes') return wishes.against;
+        const there = [...this.panes.values()].map(pane => pane.wishes).filter(({ kind }) => kind === 'changes');
+        return (there.find(({ pinned }) => !pinned) ?? there[0])?.against;
     }
 
     private async mark({ pane: id, as, key }: PaneMarkParams): Promise<PaneMarkResult> {
