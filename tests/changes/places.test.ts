@@ -10,7 +10,7 @@ async function placesOf(before: Record<string, string>, after: Record<string, st
     const { houses: [change] } = await compareTexts(before, after), [room] = change!.rooms;
     return { ...placeChanges(room!, change!.pieces), change: change!, now: room!.after!.takeOff!.pieces };
 }
-const linesOf = (list: readonly { readonly line: string }[]): string[] => [...new Set(list.map(({ line }) => line))].sort();
+const linesOf = (list: readonly { readonly line: string | null }[]): string[] => [...new Set(list.map(({ line }) => line ?? ''))].sort();
 
 describe('what stands where nothing like it stood', () => {
     test('nothing in a room that is as it was, whatever it is called', async () => {
@@ -20,16 +20,16 @@ describe('what stands where nothing like it stood', () => {
 
     test('a line before the others: they are called otherwise and stay, it alone is new, and what it cuts in two is from the old', async () => {
         const { come, left, change } = await placesOf(byLines(`6', 9'`), byLines(`3', 6', 9'`));
-        const through = come.filter(({ piece }) => piece.part === 'bottom' && /\d/.test(piece.line));
+        const through = come.filter(({ piece }) => piece.part === 'bottom' && /\d/.test(piece.line ?? ''));
         expect(through.map(({ how, piece }) => [how, piece.line])).toEqual([['new', '1']]);
         // by names alone the last one would be the new one
-        expect(change.pieces.fresh.filter(({ part, line }) => part === 'bottom' && /\d/.test(line)).map(({ line }) => line)).toEqual(['3']);
+        expect(change.pieces.fresh.filter(({ part, line }) => part === 'bottom' && /\d/.test(line ?? '')).map(({ line }) => line)).toEqual(['3']);
         expect(linesOf(left.map(({ solid }) => solid.piece)).every(line => !['1', '2'].includes(line))).toBe(true);
     });
 
     test('a line that moves stands elsewhere, and is told where it stood; one that goes stands nowhere', async () => {
         const moved = await placesOf(byLines(`3', 6', 9'`), byLines(`3', 6', 9' 6"`));
-        const line = (list: { how: string; line: string; part: string }[]) => list.filter(({ part, line: name }) => part === 'bottom' && name === '3');
+        const line = (list: { how: string; line: string | null; part: string }[]) => list.filter(({ part, line: name }) => part === 'bottom' && name === '3');
         expect(line(moved.come.map(({ how, piece: { line: name, part } }) => ({ how, line: name, part })))).toMatchObject([{ how: 'elsewhere' }]);
         expect(line(moved.left.map(({ how, solid: { piece: { line: name, part } } }) => ({ how, line: name, part })))).toMatchObject([{ how: 'elsewhere' }]);
         // what crosses it is one piece then, and the longer ones can be cut from it
