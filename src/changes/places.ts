@@ -24,8 +24,10 @@ export interface PlaceChanges {
 export function placeChanges({ before, after }: Pick<RoomChange, 'before' | 'after'>, { same, moved, from }: PieceChanges): PlaceChanges {
     const there = pairBy(standing(before), standing(after), ({ piece, prisms }) => `${alikeKey(piece)} ${JSON.stringify(prisms)}`);
     const alike = [...same, ...moved], placed = there.pairs.map(pair => ({ before: pair.before.piece, after: pair.after.piece }));
-    const comes = followed(new Map(alike.map(pair => [pair.after, pair.before])), new Map(placed.map(pair => [pair.before, pair.after])), new Set(from.map(pair => pair.after)));
-    const goes = followed(new Map(alike.map(pair => [pair.before, pair.after])), new Map(placed.map(pair => [pair.after, pair.before])), new Set(from.map(pair => pair.before)));
+    const way = (of: 'before' | 'after', to: 'before' | 'after'): ReturnType<typeof followed> => followed(
+        new Map(alike.map(pair => [pair[of], pair[to]])), new Map(placed.map(pair => [pair[to], pair[of]])), new Set(from.map(pair => pair[of])),
+    );
+    const comes = way('after', 'before'), goes = way('before', 'after');
     return {
         come: there.after.map(({ piece }) => ({ piece, how: comes(piece) })),
         left: there.before.map(solid => ({ solid, how: goes(solid.piece) })),

@@ -121,7 +121,8 @@ function ceilingPart(room: RoomChange, job: JobSettings, width: number, commit: 
         const { source, was } = placeOf(one, room);
         return { words: one.words, key: `change.${room.name}.${i + 1}`, at: sources.number(source), ...was && { was } };
     });
-    return { room: room.name, title: there.title ?? there.name, isThere: after?.takeOff !== undefined, changes, plans: plansOf(room, told, changes, { width, commit }) };
+    const isThere = after?.takeOff !== undefined;
+    return { room: room.name, title: there.title ?? there.name, isThere, changes, plans: plansOf(room, told, changes, { width, commit }) };
 }
 
 /** Where it is said that a part of the ceiling is so: now, or then where it is there no more. */

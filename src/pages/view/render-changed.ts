@@ -31,7 +31,8 @@ export function wasCommit(content: ViewContent, state: ViewState, { key }: ViewP
 
 /** What it is called, and that it is new, or stood there. */
 export function pieceWords(content: ViewContent, state: ViewState, piece: ViewPiece): string {
-    const changed = changedIn(content, state), left = changed?.left.find(({ key }) => key === piece.key), come = changed?.come.find(({ key }) => key === piece.key);
+    const changed = changedIn(content, state), isIt = ({ key }: { readonly key: string }): boolean => key === piece.key;
+    const left = changed?.left.find(isIt), come = changed?.come.find(isIt);
     return left ? `${t('Stood here')}: ${piece.words} (${goes[left.how]()})` : come ? `${comes[come.how]()}: ${piece.words}` : piece.words;
 }
 
@@ -60,7 +61,8 @@ export function changedMarkup(content: ViewContent, state: ViewState): Html | ''
 
 function foundMarkup(content: ViewContent, changed: ChangedInView): Html {
     const { come, left, isNew, isBehind } = changed, byKey = new Map(content.pieces.map(piece => [piece.key, piece]));
-    const lists = COMES.map(how => ({ how, pieces: come.filter(one => one.how === how).flatMap(({ key }) => byKey.get(key) ?? []) })).filter(({ pieces }) => pieces.length > 0);
+    const own = (how: Comes): ViewPiece[] => come.filter(one => one.how === how).flatMap(({ key }) => byKey.get(key) ?? []);
+    const lists = COMES.map(how => ({ how, pieces: own(how) })).filter(({ pieces }) => pieces.length > 0);
     const isSame = lists.length === 0 && left.length === 0;
     return html`<p>${sinceWords(changed)} <button type="button" class="small" data-act="switch" data-kind="changes">${t('Changes')}</button></p>
 ${isBehind ? html`<p class="missing">${t('A room is half written now: this is what had changed before.')}</p>` : ''}

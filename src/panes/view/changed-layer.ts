@@ -9,11 +9,14 @@ import { buffersOf, geometryOf, type Buffers } from './geometry.ts';
 import { hatchedMaterial } from './hatched.ts';
 
 /** Pieces of a part that stood there, seen through and dashed. */
-interface Left { readonly part: Part; readonly group: Group; readonly pieces: readonly ViewPiece[]; readonly shown: number; readonly mesh: Mesh; readonly buffers: Buffers }
+interface Left extends PartThere { readonly shown: number; readonly mesh: Mesh; readonly buffers: Buffers }
 
 /** A part of the ceiling as it is. */
 interface PartThere { readonly part: Part; readonly group: Group; readonly pieces: readonly ViewPiece[] }
 
+/** Behind what stands in the same plane now. */
+const BEHIND = { polygonOffset: true, polygonOffsetFactor: 2, polygonOffsetUnits: 2 };
+/** In inches. */
 const DASH = { dashSize: 2.2, gapSize: 1.6 };
 
 /** What is otherwise since a commit: hatched where something has come, and as a ghost where something stood. */
@@ -68,7 +71,7 @@ export class ChangedLayer {
 
     private ghost(part: Part, pieces: readonly ViewPiece[]): Left {
         const { palette: { left: color }, planes } = this.looks, buffers = buffersOf(pieces, this.content), { geometry, lines } = geometryOf(buffers);
-        const paint = new MeshBasicMaterial({ color, clippingPlanes: planes, transparent: true, opacity: 0.1, depthWrite: false, polygonOffset: true, polygonOffsetFactor: 2, polygonOffsetUnits: 2 });
+        const paint = new MeshBasicMaterial({ color, clippingPlanes: planes, transparent: true, opacity: 0.1, depthWrite: false, ...BEHIND });
         const line = new LineDashedMaterial({ color, clippingPlanes: planes, ...DASH });
         this.made.push(geometry, lines, paint, line);
         const group = new Group(), mesh = new Mesh(geometry, paint);
