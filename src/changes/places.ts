@@ -10,7 +10,7 @@ import { alikeKey } from './pieces.ts';
 export type Comes = 'elsewhere' | 'from' | 'new';
 
 /** A room by its places: what stands where nothing like it stood, and what stood where nothing like it stands. */
-export interface PlaceChanges {
+interface PlaceChanges {
     readonly come: readonly { readonly piece: Piece; readonly how: Comes }[];
     /** `new` turned round: no longer wanted anywhere. */
     readonly left: readonly { readonly solid: Solid; readonly how: Comes }[];

@@ -4,7 +4,7 @@ import { sinceOf } from '../changes/content.ts';
 import type { ChangesKnown, NoHistory } from '../changes/known.ts';
 import type { Since } from '../changes/since.ts';
 import type { RoomOnPage } from '../page.ts';
-import type { ViewPiece } from './content.ts';
+import type { ViewPiece } from './piece.ts';
 
 /** What is otherwise in the room since a commit; or why that is not known. */
 export type ChangesInView = { readonly none: NoHistory } | { readonly working: true } | ChangedInView;
@@ -20,7 +20,7 @@ export interface ChangedInView extends Since {
 }
 
 /** The key of what stood there. */
-export function keyOfLeft(id: string): string {
+function keyOfLeft(id: string): string {
     return `was.${id}`;
 }
 

@@ -4,13 +4,14 @@ import type { Fault, Solid } from '../../dryfit/model.ts';
 import type { Severity } from '../../findings/finding.ts';
 import type { Ticks } from '../../quantity/ticks.ts';
 import { dryFitOf, inspectClosely } from '../../pipeline/inspect-closely.ts';
-import { PARTS, type Part } from '../../takeoff/model.ts';
+import { PARTS } from '../../takeoff/model.ts';
 import type { PageContent, RoomOnPage, Wishes } from '../page.ts';
 import { findingsOnPlan } from '../plan/findings.ts';
 import { putUpOnPage } from '../put-up/content.ts';
 import { Sources } from '../shared/sources.ts';
 import { Numbered } from '../../plain/at-key.ts';
 import { changesInView, type ChangesInView } from './changed.ts';
+import type { ViewPiece } from './piece.ts';
 import { orderInView, type OrderInView } from './order.ts';
 
 /** All that the view in three dimensions shows: whole ticks, x east, y south, z down from the ceiling. */
@@ -32,20 +33,9 @@ export interface ViewContent extends PageContent {
     /** What is otherwise since a commit, where somebody looks for that. */
     readonly changes?: ChangesInView;
 }
+export type { ViewPiece };
 type Shape = Pick<Mesh, 'faces' | 'edges'>;
 
-export interface ViewPiece {
-    /** Its id in the cut list. */
-    readonly key: string;
-    readonly part: Part;
-    /** What it is called, where it goes, how long it is. */
-    readonly words: string;
-    /** Number of its place in the text. */
-    readonly at: number;
-    readonly shape: number;
-    /** x, y, z of each corner, one after the other. */
-    readonly corners: readonly Ticks[];
-}
 export interface ViewFinding { readonly severity: Severity; readonly message: string; readonly at: number; readonly keys: readonly string[] }
 
 export function viewContent(room: RoomOnPage, { changes: known }: Wishes = {}): ViewContent {

@@ -19,6 +19,7 @@ export interface ViewState {
     /** What is otherwise since a commit is marked, and listed below the picture. */
     readonly changed: boolean;
 }
+export type { Comes };
 /** Whence what has come since a commit, in the order in which it is told. */
 export const COMES: readonly Comes[] = ['new', 'from', 'elsewhere'];
 export type CutFrom = 'south' | 'west' | 'north' | 'east';

@@ -1,8 +1,7 @@
 import { Group, LineBasicMaterial, LineDashedMaterial, LineSegments, Mesh, MeshBasicMaterial, type Object3D, type Plane, type Scene } from 'three';
-import type { Comes } from '../../changes/places.ts';
 import type { ChangedInView } from '../../pages/view/changed.ts';
 import type { ViewContent, ViewPiece } from '../../pages/view/content.ts';
-import { COMES } from '../../pages/view/state.ts';
+import { COMES, type Comes } from '../../pages/view/state.ts';
 import { PARTS, type Part } from '../../takeoff/model.ts';
 import type { Palette } from './colors.ts';
 import { buffersOf, geometryOf, type Buffers } from './geometry.ts';

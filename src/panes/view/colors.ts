@@ -1,6 +1,6 @@
 import { Color } from 'three';
 import { WOODS } from '../../drawing/view/woods.ts';
-import type { Comes } from '../../changes/places.ts';
+import type { Comes } from '../../pages/view/state.ts';
 import type { Part } from '../../takeoff/model.ts';
 
 /** What the picture is painted with, by the editor's theme. */

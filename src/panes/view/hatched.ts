@@ -1,5 +1,5 @@
 import { MeshBasicMaterial, type Color, type Plane } from 'three';
-import type { Comes } from '../../changes/places.ts';
+import type { Comes } from '../../pages/view/state.ts';
 
 /**
  * Lines or dots of a color on a surface and nothing between them, so that the wood is seen and no one needs to tell colors: strokes for what is new,
