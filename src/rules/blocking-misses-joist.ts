@@ -54,8 +54,7 @@ people and the local code to say.`,
                 const none = held.filter(({ finds }) => finds.length === 0), related = [{ at: holding.joists.said.at, message: 'the joists are set here' }];
                 const around = { of, line, ceiling, joists: holding.joists, job, size };
                 if (none.length > 0) report({ ...at, related, ...whereNone(none, none.length === held.length, around) });
-                const most = Math.max(holding.joists.said.every.value, profileEvery(held, ceiling, line));
-                const farApart = held.filter(({ finds, open }) => finds.length > 0 && open.to - open.from > most + TELLS);
+                const farApart = held.filter(({ finds, isFarApart }) => finds.length > 0 && isFarApart);
                 for (const { piece, open: { from, to } } of farApart.slice(0, MOST_TOLD)) {
                     report({
                         ...at, related, severity: 'warning',
@@ -70,11 +69,6 @@ people and the local code to say.`,
 /** Less than this is rounding. */
 const TELLS = 20;
 const MOST_TOLD = 3;
-
-function profileEvery(held: readonly Held[], { around }: Ceiling, line: Line | undefined): Ticks {
-    const on = held[0]?.piece.on, own = on ? around[on] : undefined;
-    return (line?.section ?? (own?.kind === 'half-beam' ? own.section : undefined))?.profile.blocking?.screws?.value.every ?? 0;
-}
 
 function nameOf(of: string, line: Line | undefined): string {
     return line ? `line ${of}` : `the half beam along the ${of} wall`;

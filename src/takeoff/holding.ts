@@ -16,6 +16,8 @@ export function reachAlong(width: Ticks, { half }: Pick<Joist, 'half'>): number 
 
 /** Less of an angle than this, as its sine, and a board runs along a joist rather than across it: 20 degrees. */
 const ALONG = 0.342;
+/** Less than this is rounding. */
+const TELLS: Ticks = 20;
 
 /** One piece of blocking, and what of it is under wood. Places along it count from its west or north end. */
 export interface Held {
@@ -28,6 +30,8 @@ export interface Held {
     readonly intoBacking: number | null;
     /** The longest stretch without a screw: from a screw, or an end of the piece, to the next. */
     readonly open: { readonly from: Ticks; readonly to: Ticks };
+    /** Whether that is longer than the joists are apart, and than the profile's screws are. */
+    readonly isFarApart: boolean;
 }
 /** A joist that a screw finds, and from where to where along the piece. */
 interface Found { readonly joist: Joist; readonly from: Ticks; readonly to: Ticks; readonly along: boolean; readonly screws: number | null }
@@ -50,11 +54,11 @@ function profileOf({ line, on }: Piece, { lines, around }: Ceiling): Profile | u
     return line === null ? wall?.kind === 'half-beam' ? wall.section.profile : undefined : lines.find(({ name }) => name === line)?.section.profile;
 }
 
-function heldOf(piece: Piece, { runs, all }: LaidJoists, every: Ticks | undefined): Held {
+function heldOf(piece: Piece, { runs, all, said }: LaidJoists, every: Ticks | undefined): Held {
     const [a, b, c, d] = piece.corners, start = { x: (a.x + d.x) / 2, y: (a.y + d.y) / 2 }, end = { x: (b.x + c.x) / 2, y: (b.y + c.y) / 2 };
     const length = Math.hypot(end.x - start.x, end.y - start.y);
     const intoBacking = every === undefined ? null : inRow(piece.back, every) * abreast(piece);
-    if (length === 0) return { piece, finds: [], screws: every === undefined ? null : 0, intoBacking, open: { from: 0, to: 0 } };
+    if (length === 0) return { piece, finds: [], screws: every === undefined ? null : 0, intoBacking, open: { from: 0, to: 0 }, isFarApart: false };
     const axis = runs === 'north-south' ? 'x' : 'y', other = axis === 'x' ? 'y' : 'x';
     const slope = (end[axis] - start[axis]) / length, across = Math.abs((end[other] - start[other]) / length);
     const along = Math.abs(slope) < ALONG, sideways = across * Math.max(0, piece.width / 2 - OFF_EDGE);
@@ -67,8 +71,9 @@ function heldOf(piece: Piece, { runs, all }: LaidJoists, every: Ticks | undefine
         const screws = every === undefined ? null : along ? inRow(last - first, every) : abreast(piece);
         return [{ joist, from: Math.round(first), to: Math.round(last), along, screws }];
     }).sort((one, two) => one.from - two.from);
+    const open = openOf(finds, Math.round(length));
     return {
-        piece, finds, open: openOf(finds, Math.round(length)),
+        piece, finds, open, isFarApart: open.to - open.from > Math.max(said.every.value, every ?? 0) + TELLS,
         screws: every === undefined ? null : finds.reduce((sum, { screws }) => sum + screws!, 0),
         intoBacking: finds.length === 0 || every === undefined ? intoBacking : 0,
     };

@@ -127,16 +127,14 @@ function onBeam({ x, y }: Placed, { lines }: Ceiling): { x: Ticks; y: Ticks } | 
 function backingOf(ceiling: Ceiling, { pieces }: TakeOff): TradeTask[] {
     const holding = holdingOf(ceiling, pieces);
     if (!holding || holding.joists.all.length === 0) return [];
-    const { said: { every } } = holding.joists, tape = tapeOf(ceiling.room.job), print = (ticks: Ticks): string => printMark(Math.round(ticks), tape);
+    const tape = tapeOf(ceiling.room.job), print = (ticks: Ticks): string => printMark(Math.round(ticks), tape);
     const task = ({ piece }: Held, what: string, why: string): TradeTask => {
         const middle = (axis: 'x' | 'y'): Ticks => Math.round(piece.corners.reduce((sum, corner) => sum + corner[axis], 0) / 4);
         return { trade: 'framer', of: piece.line === null ? `half beam, ${piece.on} wall` : `line ${piece.line}${piece.bay === null ? '' : `, bay ${piece.bay}`}`, kind: 'backing', at: { x: middle('x'), y: middle('y') }, does: 'puts backing in', to: null, what, why, before: 'the ceiling is closed', fixture: null };
     };
     return holding.held.flatMap((held): TradeTask[] => {
-        const { piece, finds, open: { from, to } } = held, long = print(piece.back), wide = print(piece.width);
+        const { piece, finds, isFarApart, open: { from, to } } = held, long = print(piece.back), wide = print(piece.width);
         if (finds.length === 0) return [task(held, `along its middle, ${long} long, for blocking ${wide} wide`, 'its blocking finds no joist')];
-        return to - from > every.value + TELLS && finds.every(({ along }) => !along) ? [task(held, `from ${print(from)} to ${print(to)} along it, counted from its west or north end, for blocking ${wide} wide`, 'its blocking is too far from one joist to the next')] : [];
+        return isFarApart && finds.every(({ along }) => !along) ? [task(held, `from ${print(from)} to ${print(to)} along it, counted from its west or north end, for blocking ${wide} wide`, 'its blocking is too far from one joist to the next')] : [];
     });
 }
-/** Less than this is rounding. */
-const TELLS = 20;
