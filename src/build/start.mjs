@@ -15,6 +15,11 @@ const jobs = [
     { save: 'cut-list.txt', args: ['cut-list'] },
     { save: 'cut-list.csv', args: ['cut-list', '--format', 'csv'] },
     { save: 'dry-fit.txt', args: ['dry-fit'] },
+    { save: 'measure.txt', args: ['measure'] },
+    { save: 'survey.txt', args: ['survey'] },
+    { save: 'joists.txt', args: ['joists'] },
+    { save: 'trades.txt', args: ['trades'] },
+    { save: 'seasons.txt', args: ['seasons'] },
     { save: 'boards.txt', args: ['boards'] },
     { save: 'boards.csv', args: ['boards', '--format', 'csv'] },
     { save: 'saw.txt', args: ['saw'] },
@@ -23,6 +28,7 @@ const jobs = [
     { args: ['bid', '--out', join(out, 'bids')] },
     { args: ['invoice', '--number', '3', '--out', join(out, 'invoices')] },
     { args: ['draw', '--out', join(out, 'drawings')] },
+    { args: ['survey', '--templates', join(out, 'templates')] },
 ];
 
 /** So many of them read what the others read too. */

@@ -11,7 +11,7 @@ const example = (path: string): string => readFileSync(new URL(`../../examples/$
 const files = {
     'yard.coffer': example('yard.coffer'), 'rates.coffer': example('rates.coffer'), 'details/groove-box.coffer': example('details/groove-box.coffer'), 'details/plain-box.coffer': example('details/plain-box.coffer'),
     // of every kind something: an error, a warning at a wall, what is written and not used
-    'quince-lane/house.coffer': example('quince-lane/house.coffer'), 'quince-lane/study.coffer': example('quince-lane/study.coffer'),
+    'quince-lane/house.coffer': example('quince-lane/house.coffer'), 'quince-lane/study.coffer': example('quince-lane/study.coffer'), 'quince-lane/study-ceiling.csv': example('quince-lane/study-ceiling.csv'),
 };
 const study = async (): Promise<ReturnType<typeof roomOnPage>> => roomOnPage(await serve(files), 'quince-lane/study.coffer');
 

@@ -3,7 +3,7 @@ import { runInNewContext } from 'node:vm';
 import { expect, test } from 'vitest';
 import type { CofferCodeLenses } from '../../src/server/features/code-lenses.ts';
 import { createServerServices } from '../../src/server/services.ts';
-import { EXAMPLES } from '../support/examples.ts';
+import { EXAMPLE_PATHS, EXAMPLES } from '../support/examples.ts';
 import { FULL, runs } from '../support/full.ts';
 import { TestWorkspace } from '../support/workspace.ts';
 import { edited, seeded } from './random-edits.ts';
@@ -12,7 +12,7 @@ const EDITS = runs(10_000, 120);
 /** Where the first measurement is taken: once what is compiled and kept on the way has settled, as far as a short run gets there. */
 const EARLY = EDITS >= 10_000 ? EDITS / 5 : EDITS / 2;
 
-const PATHS = Object.keys(EXAMPLES);
+const PATHS = EXAMPLE_PATHS;
 
 setFlagsFromString('--expose-gc');
 const collect = runInNewContext('gc') as () => void;

@@ -4,7 +4,7 @@ import { expect, test } from 'vitest';
 import * as ast from '../../../src/language/generated/ast.ts';
 import { isPlainName } from '../../../src/language/scope/expected.ts';
 import { some } from '../../support/full.ts';
-import { EXAMPLES } from '../../support/examples.ts';
+import { EXAMPLE_PATHS, EXAMPLES } from '../../support/examples.ts';
 import { TestWorkspace } from '../../support/workspace.ts';
 
 
@@ -22,7 +22,7 @@ function statementOf(node: AstNode): AstNode {
 }
 
 /** Whoever writes the examples again, word by word, is offered each word where it belongs: with the rest of the statement not yet written. */
-test.each(Object.keys(EXAMPLES))('every word of %s is offered where it stands', async path => {
+test.each(EXAMPLE_PATHS)('every word of %s is offered where it stands', async path => {
     const workspace = await TestWorkspace.open(EXAMPLES);
     const text = EXAMPLES[path]!;
     const words = wordsOf(workspace, path);

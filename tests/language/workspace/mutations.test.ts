@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { EXAMPLES } from '../../support/examples.ts';
+import { EXAMPLE_PATHS, EXAMPLES } from '../../support/examples.ts';
 import { TestWorkspace } from '../../support/workspace.ts';
 import { runs } from '../../support/full.ts';
 
-const PATHS = Object.keys(EXAMPLES);
+const PATHS = EXAMPLE_PATHS;
 
 /** What hands do to a text: take a stretch out, put one in, put one twice. */
 interface Slip { readonly at: number; readonly takes: number; readonly puts: string }

@@ -1,9 +1,9 @@
 import { expect, test } from 'vitest';
 import { some } from '../../support/full.ts';
-import { EXAMPLES } from '../../support/examples.ts';
+import { EXAMPLE_PATHS, EXAMPLES } from '../../support/examples.ts';
 import { TestWorkspace } from '../../support/workspace.ts';
 
-const PATHS = Object.keys(EXAMPLES);
+const PATHS = EXAMPLE_PATHS;
 
 /** Two letters in the wrong order: `stokc`; where that is no other word, one letter too many. */
 function misspelled(word: string): string {
