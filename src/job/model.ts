@@ -10,7 +10,7 @@ import type { GaugeLog, WallBow } from './found.ts';
 import type { Rates } from './rates.ts';
 import type { NotComputed } from './not-computed.ts';
 import type { JobSettings } from './settings.ts';
-import type { PutUpSaid } from './put-up.ts';
+import type { PutUpSaidOf, RoomBeforeOf, WaitSaidOf } from './put-up.ts';
 import type { Recorded } from './status.ts';
 import type { Survey } from './survey.ts';
 import type { Seasons } from './seasons.ts';
@@ -210,6 +210,10 @@ export interface Trim extends PartBase {
     readonly projects?: Given<Measure>; readonly drops?: Given<Measure>;
     readonly nails?: Given<Nails>;
 }
+
+export type PutUpSaid = PutUpSaidOf<Room>;
+export type WaitSaid = WaitSaidOf<Room>;
+export type RoomBefore = RoomBeforeOf<Room>;
 
 export interface Room {
     readonly name: string;

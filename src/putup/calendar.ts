@@ -1,8 +1,10 @@
 import { distance } from '../plane/point.ts';
 import { Rational } from '../quantity/rational.ts';
+import type { RoomBefore } from '../job/model.ts';
 import { TICKS_PER_FOOT } from '../quantity/ticks.ts';
 import type { Hours } from './hours.ts';
 import type { PutUp, Step } from './model.ts';
+import type { Held } from './said.ts';
 
 /** When a step is done: from which day to which, counted from 1, and by which crew. */
 export interface Shift { readonly first: number; readonly last: number; readonly crew: number }
@@ -11,36 +13,54 @@ export interface Shift { readonly first: number; readonly last: number; readonly
 const ELBOW = 4 * TICKS_PER_FOOT;
 const ZERO = new Rational(0);
 
+/** `done`: the day on which all is up, filled and sanded; null where that is not known. */
+export interface Calendar { readonly shifts: ReadonlyMap<number, Shift>; readonly done: number | null }
+
+/** The day on which another room is done; undefined: nobody knows, and it is not waited for. */
+type RoomDone = (room: RoomBefore) => number | undefined;
+
 /**
- * The days of every step, for so many crews that share the people equally: whoever is free takes the first step whose pieces have all before them
- * that they need, that is not said to wait for a later day, and that is not where another crew works. Without a break: a step goes on the next
- * morning where the day is over. Nothing where it is not known how many people work.
+ * The days of every step, for so many crews that share the people equally. One crew takes the steps as they come. Of several, whoever is free takes the first
+ * step whose pieces have all before them that they need, that is not said to wait for a later day, and that is not where another crew works. Without a
+ * break: a step goes on the next morning where the day is over. Nothing where it is not known how many people work.
  */
-export function calendarOf({ steps, before }: Pick<PutUp, 'steps' | 'before'>, { layout, steps: minutes, crew }: Hours, crews: number): ReadonlyMap<number, Shift> {
+export function calendarOf(
+    { steps, before, begin }: Pick<PutUp, 'steps' | 'before' | 'begin'>, { layout, steps: minutes, finish, crew }: Hours, crews: number,
+    roomDone: RoomDone = () => undefined,
+): Calendar {
     const shifts = new Map<number, Shift>();
-    if (!crew) return shifts;
+    if (!crew) return { shifts, done: null };
     const { people, day } = crew, count = Math.max(1, Math.min(crews, people)), pace = new Rational(people).div(count);
     const waits = waitsOf(steps, before), ends = new Map<number, Rational>();
-    const free = Array.from({ length: count }, () => layout.div(people));
+    const dayOf = ({ notBefore, waits: others }: Held): number => Math.max(notBefore ?? 1, ...others.map(wait => (wait.kind === 'room' ? (roomDone(wait.room.value) ?? 0) + 1 : 1)));
+    const morning = (held: Held): Rational => day.mul(dayOf(held) - 1), mornings = new Map(steps.map(step => [step.number, morning(step)]));
+    const start = morning(begin).add(layout.div(people)), free = Array.from({ length: count }, () => start);
     const busy: (Step | undefined)[] = free.map(() => undefined);
     const left = [...steps];
     while (left.length > 0) {
         const own = free.reduce((best, at, i) => (at.compare(free[best]!) < 0 ? i : best), 0), now = free[own]!;
         busy[own] = undefined;
         const others = busy.filter((other, i) => other && i !== own && free[i]!.compare(now) > 0) as Step[];
-        const i = left.findIndex(step => isReady(step, now, { waits, ends, day }) && others.every(other => distance(other.at, step.at) >= ELBOW));
+        const isFree = (step: Step): boolean => isReady(step, now, { waits, ends, mornings }) && others.every(other => distance(other.at, step.at) >= ELBOW);
+        const i = count === 1 ? isFree(left[0]!) ? 0 : -1 : left.findIndex(isFree);
         if (i < 0) {
-            free[own] = nextChange(now, left, [...ends.values()], day);
+            free[own] = nextChange(now, left, [...ends.values()], { mornings, day });
             continue;
         }
         const [step] = left.splice(i, 1), end = now.add((minutes.get(step!.number) ?? ZERO).div(pace));
         free[own] = end;
         busy[own] = step;
         ends.set(step!.number, end);
-        const last = Math.max(1, end.div(day).ceil().valueOf());
+        const last = lastDay(end, day);
         shifts.set(step!.number, { first: Math.min(last, now.div(day).floor().valueOf() + 1), last, crew: own + 1 });
     }
-    return shifts;
+    const up = [...ends.values()].reduce((latest, end) => (end.compare(latest) > 0 ? end : latest), start);
+    return { shifts, done: lastDay(up.add(finish.div(people)), day) };
+}
+
+/** The day on which something ends. */
+function lastDay(end: Rational, day: Rational): number {
+    return Math.max(1, end.div(day).ceil().valueOf());
 }
 
 /** The steps that each has to wait for. */
@@ -61,15 +81,19 @@ function waitsOf(steps: readonly Step[], before: PutUp['before']): ReadonlyMap<n
     return waits;
 }
 
-interface Known { readonly waits: ReadonlyMap<number, ReadonlySet<number>>; readonly ends: ReadonlyMap<number, Rational>; readonly day: Rational }
+interface Known {
+    readonly waits: ReadonlyMap<number, ReadonlySet<number>>; readonly ends: ReadonlyMap<number, Rational>;
+    /** When the day begins on which each step may be done. */
+    readonly mornings: ReadonlyMap<number, Rational>;
+}
 
-function isReady({ number, notBefore }: Step, now: Rational, { waits, ends, day }: Known): boolean {
-    if (notBefore !== null && now.compare(day.mul(notBefore - 1)) < 0) return false;
+function isReady({ number }: Step, now: Rational, { waits, ends, mornings }: Known): boolean {
+    if (now.compare(mornings.get(number)!) < 0) return false;
     return [...waits.get(number)!].every(other => { const end = ends.get(other); return end !== undefined && end.compare(now) <= 0; });
 }
 
 /** When something is done, or a day begins that somebody waits for. */
-function nextChange(now: Rational, left: readonly Step[], ends: readonly Rational[], day: Rational): Rational {
-    const later = [...ends, ...left.flatMap(({ notBefore }) => (notBefore === null ? [] : [day.mul(notBefore - 1)]))].filter(at => at.compare(now) > 0);
+function nextChange(now: Rational, left: readonly Step[], ends: readonly Rational[], { mornings, day }: Pick<Known, 'mornings'> & { readonly day: Rational }): Rational {
+    const later = [...ends, ...left.map(({ number }) => mornings.get(number)!)].filter(at => at.compare(now) > 0);
     return later.length > 0 ? later.reduce((least, at) => (at.compare(least) < 0 ? at : least)) : now.add(day);
 }

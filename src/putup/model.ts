@@ -1,3 +1,4 @@
+import type { WaitSaid } from '../job/model.ts';
 import type { Point } from '../plane/point.ts';
 import type { Given, Source } from '../provenance/source.ts';
 import type { Ticks } from '../quantity/ticks.ts';
@@ -77,6 +78,8 @@ export interface Step {
     readonly at: Point;
     /** The day before which it is not begun, as the text says; null where it says nothing. */
     readonly notBefore: number | null;
+    /** What others finish before it, where not all of the room waits for that. */
+    readonly waits: readonly WaitSaid[];
 }
 export type StepKind = 'panel' | 'blocking' | 'spacers' | 'first-bay' | 'sides' | 'bottoms' | 'moldings' | 'band' | 'trim';
 export interface Spot { readonly kind: 'line' | 'coffer' | 'wall'; readonly name: string }
@@ -86,6 +89,8 @@ export type Cycle = readonly Before[];
 
 export interface PutUp {
     readonly steps: readonly Step[];
+    /** What all of the room waits for, setting out too. */
+    readonly begin: Pick<Step, 'notBefore' | 'waits'>;
     readonly before: readonly Before[];
     /** Where there is one, nothing that follows from its pieces is in the steps. */
     readonly cycle: Cycle | null;

@@ -6,12 +6,12 @@ import { beforesOf } from './before.ts';
 import { biscuited } from './biscuit-reach.ts';
 import { firstBayOf } from './first-bay.ts';
 import { cycleIn, ofPieces } from './graph.ts';
-import type { Before, FirstBay, PutUp, Step } from './model.ts';
+import type { Before, PutUp, Step } from './model.ts';
 import { Nearby } from './nearby.ts';
 import { waysOfClosing } from './motion/closing-ways.ts';
 import { pathOf } from './path.ts';
-import { namesOf, saidBefore, saidDays, unknownNames } from './said.ts';
-import { scheduled, type Scheduled } from './schedule.ts';
+import { heldUp, latenessOf, namesOf, saidBefore, together, unknownNames } from './said.ts';
+import { scheduled, type Scheduled, type Wishes } from './schedule.ts';
 import { stoodOf, wallsOf, type Stood } from './stood.ts';
 
 /** The same, kept as long as the ceiling is the same. */
@@ -21,14 +21,13 @@ export const putUpOf: (ceiling: Ceiling) => PutUp = kept(putUp, MOST_ROOMS);
 export function putUp(ceiling: Ceiling): PutUp {
     const takeOff = takeOffOf(ceiling), all = stoodOf(ceiling, takeOff), nearby = new Nearby(all), firstBay = firstBayOf(ceiling, takeOff);
     const names = namesOf(takeOff.pieces), said = saidBefore(ceiling, names);
-    const days = saidDays(ceiling, names);
-    const { before, batches, stuck } = inOrder(all, [...beforesOf(all, nearby, takeOff, ceiling), ...said], firstBay);
+    const held = heldUp(ceiling, names), late = (id: string): number => { const own = held.pieces.get(id); return own ? latenessOf(own) : 0; };
+    const { before, batches, stuck } = inOrder(all, [...beforesOf(all, nearby, takeOff, ceiling), ...said], { firstBay, late });
     const joints = biscuited(takeOff), up = new Map<string, Stood>();
     const band = bandIn(batches);
     const scene = { nearby, up, walls: wallsOf(ceiling), jointsOf: (id: string) => joints.get(id) ?? [], waysOf: waysOfClosing(ceiling, takeOff, { band }) };
     const steps = batches.map(({ group: { kind, of }, pieces, at }, i): Step => ({
-        number: i + 1, kind, of, at,
-        notBefore: pieces.reduce((latest: number | null, { piece }) => Math.max(latest ?? 0, days.get(piece.id) ?? 0) || null, null),
+        number: i + 1, kind, of, at, ...together(pieces.flatMap(({ piece }) => held.pieces.get(piece.id) ?? [])),
         placings: pieces.map(one => {
             const placing = pathOf(one, scene);
             up.set(one.piece.id, one);
@@ -38,7 +37,7 @@ export function putUp(ceiling: Ceiling): PutUp {
     const moved = steps.slice(1).map((step, i) => distance(steps[i]!.at, step.at)).filter(far => far > 0);
     const cycle = cycleIn(stuck, before), ids = new Set(all.map(({ piece }) => piece.id)), isPiece = (id: string): boolean => ids.has(id);
     return {
-        steps: withJoined(steps), before, stuck: stuck.filter(isPiece), firstBay, cycle: cycle && ofPieces(cycle, isPiece),
+        steps: withJoined(steps), begin: held.begin, before, stuck: stuck.filter(isPiece), firstBay, cycle: cycle && ofPieces(cycle, isPiece),
         unknown: unknownNames(ceiling, names), band,
         moves: { count: moved.length, distance: Math.round(moved.reduce((sum, far) => sum + far, 0)) },
     };
@@ -48,10 +47,10 @@ export function putUp(ceiling: Ceiling): PutUp {
  * What goes up late by custom alone goes up earlier where something else needs it to: a band before the trim that ends at it, where that has to be there before
  * bottoms that hang under it.
  */
-function inOrder(all: readonly Stood[], before: readonly Before[], firstBay: FirstBay | null): Scheduled & { readonly before: readonly Before[] } {
-    const found = scheduled(all, before, firstBay), stuck = new Set(found.stuck);
+function inOrder(all: readonly Stood[], before: readonly Before[], wishes: Wishes): Scheduled & { readonly before: readonly Before[] } {
+    const found = scheduled(all, before, wishes), stuck = new Set(found.stuck);
     const needed = before.filter(({ why, first, then }) => why !== 'last' && why !== 'custom' || !stuck.has(first) || !stuck.has(then));
-    return needed.length === before.length ? { ...found, before } : { ...scheduled(all, needed, firstBay), before: needed };
+    return needed.length === before.length ? { ...found, before } : { ...scheduled(all, needed, wishes), before: needed };
 }
 
 function bandIn(batches: Scheduled['batches']): 'first' | 'last' {

@@ -1,4 +1,4 @@
-import type { Room } from '../job/model.ts';
+import type { Room, WaitSaid } from '../job/model.ts';
 import type { OrderSaid } from '../job/put-up.ts';
 import { PLURAL, PARTS } from '../job/part.ts';
 import type { Ceiling } from '../ceiling/model.ts';
@@ -27,7 +27,8 @@ export function namesOf(pieces: readonly Piece[]): Names {
 /** Names in what is said of the order, and of what is up, that nothing in the room has. */
 export function unknownNames({ room: { putUp } }: Ceiling, names: Names): Given<string>[] {
     const said = (putUp?.orders ?? []).flatMap(({ what, before, after }) => [...what, ...before ? [before] : [], ...after ? [after] : []]);
-    return [...said, ...putUp?.up ?? []].filter(({ value }) => !names.has(value));
+    const waiting = (putUp?.waits ?? []).flatMap(({ before }) => before);
+    return [...said, ...waiting, ...putUp?.up ?? []].filter(({ value }) => !names.has(value));
 }
 
 /** Pieces that are up, as the text says. */
@@ -35,15 +36,42 @@ export function piecesUp({ putUp }: Pick<Room, 'putUp'>, pieces: readonly Piece[
     return putUp && putUp.up.length > 0 ? piecesOf(putUp.up.map(({ value }) => value), namesOf(pieces)) : new Set();
 }
 
-/** Days before which pieces are not put up, by their names in the cut list: the latest that is said of each. */
-export function saidDays({ room: { putUp } }: Ceiling, names: Names): ReadonlyMap<string, number> {
-    const days = new Map<string, number>();
-    for (const { what, day } of putUp?.orders ?? []) {
-        if (!day) continue;
-        for (const { id } of what.flatMap(({ value }) => names.get(value) ?? [])) days.set(id, Math.max(day.value, days.get(id) ?? 0));
-    }
-    return days;
+/** When something may be put up, as the text says: not before this day, and after what others finish. */
+export interface Held { readonly notBefore: number | null; readonly waits: readonly WaitSaid[] }
+const AT_ONCE: Held = { notBefore: null, waits: [] };
+
+/** Pieces that are held up, by their names in the cut list; and what all of the room waits for, which is not said of each of them. */
+export function heldUp({ room: { putUp } }: Ceiling, names: Names): { readonly pieces: ReadonlyMap<string, Held>; readonly begin: Held } {
+    const pieces = new Map<string, Held>();
+    const hold = (named: readonly Given<string>[], more: Held): void => {
+        for (const { id } of piecesOf(named.map(({ value }) => value), names)) pieces.set(id, together([pieces.get(id) ?? AT_ONCE, more]));
+    };
+    for (const { what, day } of putUp?.orders ?? []) if (day) hold(what, { notBefore: day.value, waits: [] });
+    const waits = putUp?.waits ?? [];
+    for (const wait of waits) if (wait.before.length > 0) hold(wait.before, heldBy(wait));
+    const from: Held = { notBefore: putUp?.fromDay?.value ?? null, waits: [] };
+    return { pieces, begin: together([from, ...waits.filter(({ before }) => before.length === 0).map(heldBy)]) };
 }
+
+/** What waits for the work of others goes on the day after they are done. */
+function heldBy(wait: WaitSaid): Held {
+    return { notBefore: wait.kind === 'trade' && wait.untilDay ? wait.untilDay.value + 1 : null, waits: [wait] };
+}
+
+/** All of these. */
+export function together(held: readonly Held[]): Held {
+    const days = held.flatMap(({ notBefore }) => notBefore ?? []);
+    return { notBefore: days.length === 0 ? null : Math.max(...days), waits: [...new Set(held.flatMap(({ waits }) => waits))] };
+}
+
+/**
+ * By it goes up late what waits longest: by the day; last what waits for another room. What waits for somebody of whom nobody knows when he is done goes up
+ * after what waits for nobody.
+ */
+export function latenessOf({ notBefore, waits }: Held): number {
+    return waits.some(({ kind }) => kind === 'room') ? Infinity : notBefore ?? (waits.length > 0 ? UNKNOWN_DAY : 0);
+}
+const UNKNOWN_DAY = 1 / 2;
 
 /**
  * What the text wants before what. Between two things of many pieces stands a knot that is no piece, so that they are not paired each with each: it

@@ -8,19 +8,22 @@ import type { Stood } from './stood.ts';
 interface Batch { readonly group: Group; readonly pieces: readonly Stood[]; readonly at: Point }
 export interface Scheduled { readonly batches: readonly Batch[]; readonly stuck: readonly string[] }
 
+/** `late`: by it pieces go up late, by their names, whatever their kind, and with them all that waits for them; 0 where nothing holds them up. */
+export interface Wishes { readonly firstBay: FirstBay | null; late(id: string): number }
+
 /**
- * The batches in an order in which everything is there before what needs it: kind after kind as they follow each other, within a kind those first
- * that can be done whole, and of these the one nearest to where the ladder stands. A group that has to wait for what comes later is done in parts.
+ * The batches in an order in which everything is there before what needs it: what is held up last; kind after kind as they follow each other, within a kind
+ * those first that can be done whole, and of these the one nearest to where the ladder stands. A group that has to wait for what comes later is done in parts.
  * `befores` may name what is no piece: it is there as soon as all that it waits for is.
  */
-export function scheduled(all: readonly Stood[], befores: readonly Before[], firstBay: FirstBay | null): Scheduled {
-    const work = new Work(all, befores, firstBay), batches: Batch[] = [];
+export function scheduled(all: readonly Stood[], befores: readonly Before[], wishes: Wishes): Scheduled {
+    const work = new Work(all, befores, wishes), batches: Batch[] = [];
     for (let batch = work.next(); batch; batch = work.next()) batches.push(batch);
     return { batches, stuck: work.stuck() };
 }
 
 interface Waiting extends Group {
-    readonly at: Point; readonly rank: number; readonly pieces: Stood[];
+    readonly at: Point; readonly rank: number; readonly late: number; readonly pieces: Stood[];
     /** What its pieces still wait for outside of it, and how many of them wait for nothing. */
     outside: number; ready: number;
 }
@@ -35,13 +38,15 @@ class Work {
     private readonly knots: readonly string[];
     private ladder: Point | undefined;
 
-    constructor(all: readonly Stood[], befores: readonly Before[], firstBay: FirstBay | null) {
+    constructor(all: readonly Stood[], befores: readonly Before[], { firstBay, late }: Wishes) {
         this.stood = new Map(all.map(one => [one.piece.id, one]));
         this.after = grouped(befores, ({ first }) => first);
         for (const { then } of befores) this.left.set(then, (this.left.get(then) ?? 0) + 1);
-        this.groups = [...grouped(all.map(one => ({ one, group: groupOf(one.piece, firstBay) })), ({ group }) => group.key).values()].map(members => {
-            const { group } = members[0]!, pieces = members.map(({ one }) => one);
-            return { ...group, rank: KINDS.indexOf(group.kind), pieces, at: middleOf(pieces), outside: 0, ready: 0 };
+        const lateness = latenessOf([...this.stood.keys()], befores, this.after, late);
+        const placed = all.map(one => ({ one, group: groupOf(one.piece, firstBay), late: lateness.get(one.piece.id) ?? 0 }));
+        this.groups = [...grouped(placed, ({ group, late: by }) => `${group.key} ${by}`).values()].map(members => {
+            const { group, late: by } = members[0]!, pieces = members.map(({ one }) => one);
+            return { ...group, late: by, rank: KINDS.indexOf(group.kind), pieces, at: middleOf(pieces), outside: 0, ready: 0 };
         });
         for (const group of this.groups) for (const { piece } of group.pieces) this.own.set(piece.id, group);
         for (const { first, then } of befores) { const group = this.own.get(then); if (group && this.own.get(first) !== group) group.outside++; }
@@ -50,8 +55,9 @@ class Work {
     }
 
     next(): Batch | undefined {
-        const able = this.groups.filter(({ ready }) => ready > 0);
-        if (able.length === 0) return undefined;
+        const any = this.groups.filter(({ ready }) => ready > 0);
+        if (any.length === 0) return undefined;
+        const soonest = Math.min(...any.map(({ late }) => late)), able = any.filter(({ late }) => late === soonest);
         const first = Math.min(...able.map(({ rank }) => rank)), ofKind = able.filter(({ rank }) => rank === first);
         const whole = ofKind.filter(({ outside }) => outside === 0), among = whole.length > 0 ? whole : ofKind;
         const group = this.ladder ? nearest(this.ladder, among) : among[0]!, pieces = this.takeFrom(group), at = middleOf(pieces);
@@ -95,6 +101,26 @@ class Work {
     stuck(): string[] {
         return [...this.stood.keys(), ...this.knots].filter(id => !this.done.has(id));
     }
+}
+
+/** What waits for something that is held up is held up as long. Each is looked at once, after all that it waits for. */
+function latenessOf(
+    ids: readonly string[], befores: readonly Before[], after: ReadonlyMap<string, readonly Before[]>, late: Wishes['late'],
+): ReadonlyMap<string, number> {
+    const lateness = new Map([...ids, ...befores.flatMap(({ first, then }) => [first, then])].map(id => [id, late(id)]));
+    if (![...lateness.values()].some(by => by > 0)) return new Map();
+    const left = new Map<string, number>();
+    for (const { then } of befores) left.set(then, (left.get(then) ?? 0) + 1);
+    const row = [...lateness.keys()].filter(id => !left.get(id));
+    for (let i = 0; i < row.length; i++) {
+        const by = lateness.get(row[i]!)!;
+        for (const { then } of after.get(row[i]!) ?? []) {
+            lateness.set(then, Math.max(by, lateness.get(then)!));
+            left.set(then, left.get(then)! - 1);
+            if (left.get(then) === 0) row.push(then);
+        }
+    }
+    return lateness;
 }
 
 /** Of several as near, the first. */

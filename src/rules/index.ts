@@ -80,6 +80,7 @@ import { pressAddsUp } from './press-adds-up.ts';
 import { pressLost } from './press-lost.ts';
 import { requireFails } from './require-fails.ts';
 import { roomNotRectangular } from './room-not-rectangular.ts';
+import { roomsWaitInACircle } from './rooms-wait-in-a-circle.ts';
 import { roundingLeftOver } from './rounding-left-over.ts';
 import type { Rule } from './rule.ts';
 import { runPinchesChannel } from './run-pinches-channel.ts';
@@ -193,6 +194,7 @@ export const RULES: readonly Rule[] = [
     pressLost,
     requireFails,
     roomNotRectangular,
+    roomsWaitInACircle,
     roundingLeftOver,
     runPinchesChannel,
     scheduleOffContract,

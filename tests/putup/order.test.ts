@@ -9,7 +9,8 @@ import { hoursOf } from '../../src/putup/hours.ts';
 import { cycleIn } from '../../src/putup/graph.ts';
 import { firstBayOf } from '../../src/putup/first-bay.ts';
 import { measuresOf } from '../../src/putup/measures.ts';
-import type { OrderSaid, PutUpSaid } from '../../src/job/put-up.ts';
+import type { PutUpSaid } from '../../src/job/model.ts';
+import type { OrderSaid } from '../../src/job/put-up.ts';
 import type { Before } from '../../src/putup/model.ts';
 import { putUp } from '../../src/putup/put-up.ts';
 import { inches } from '../../src/quantity/rational.ts';
@@ -76,7 +77,7 @@ test('the steps take as long as the estimate has it, whatever the rates', () => 
         expect(all.toFraction()).toBe(estimated.toFraction());
         if (!hours?.crew) return;
         timed++;
-        const shifts = calendarOf(order, hours, 1), days = order.steps.map(({ number }) => shifts.get(number)!);
+        const { shifts } = calendarOf(order, hours, 1), days = order.steps.map(({ number }) => shifts.get(number)!);
         // without a break: a step begins on the day on which the one before it ends, or on the next
         days.forEach(({ first, last }, i) => {
             expect(first <= last && (i === 0 || first === days[i - 1]!.last || first === days[i - 1]!.last + 1)).toBe(true);
@@ -84,7 +85,7 @@ test('the steps take as long as the estimate has it, whatever the rates', () => 
         const up = all.sub(hours.finish), { people, day } = hours.crew;
         expect(days.at(-1)!.last).toBe(Math.max(1, Math.ceil(up.div(day).div(people).valueOf())));
         // two crews: nobody begins before what he needs is done, and together they are no slower than that one after the other
-        const two = calendarOf(order, hours, 2);
+        const two = calendarOf(order, hours, 2).shifts;
         const stepOf = new Map(order.steps.flatMap(({ number, placings }) => placings.map(({ piece }) => [piece.id, number] as const)));
         for (const { first, then } of order.before) {
             expect(two.get(stepOf.get(first)!)!.first).toBeLessThanOrEqual(two.get(stepOf.get(then)!)!.last);
@@ -100,7 +101,7 @@ describe('what the text says of it', () => {
     const said = (orders: readonly Omit<OrderSaid, 'at'>[], more: Partial<PutUpSaid> = {}): Ceiling => {
         const ceiling = example();
         return { ...ceiling, room: { ...ceiling.room,
-            putUp: { at: words, crews: given(1), up: [], orders: orders.map(order => ({ ...order, at: words })), ...more } } };
+            putUp: { at: words, crews: given(1), up: [], waits: [], orders: orders.map(order => ({ ...order, at: words })), ...more } } };
     };
     const kinds = (ceiling: Ceiling): string[] => [...new Set(putUp(ceiling).steps.map(({ kind }) => kind))];
 
@@ -129,7 +130,8 @@ describe('what the text says of it', () => {
         const late = putUp(said([{ what: [given('trim')], day: given(5) }]));
         expect(new Set(late.steps.filter(({ kind }) => kind === 'trim').map(({ notBefore }) => notBefore))).toEqual(new Set([5]));
         const one = new Rational(60), minutes = new Map(late.steps.map(({ number }) => [number, one]));
-        const shifts = calendarOf(late, { layout: new Rational(0), finish: new Rational(0), steps: minutes, crew: { people: 2, day: new Rational(480) } }, 2);
+        const none = new Rational(0), crew = { people: 2, day: new Rational(480) };
+        const { shifts } = calendarOf(late, { layout: none, finish: none, steps: minutes, crew }, 2);
         for (const { number, kind } of late.steps) if (kind === 'trim') expect(shifts.get(number)!.first).toBeGreaterThanOrEqual(5);
         expect(new Set([...shifts.values()].map(({ crew }) => crew))).toEqual(new Set([1, 2]));
     });

@@ -32,7 +32,8 @@ import { createServerServices } from '../../src/server/services.ts';
 import { TestWorkspace } from '../support/workspace.ts';
 import { some } from '../support/full.ts';
 import { JOB } from './said-job.ts';
-import { TRIALS, type Change } from './said.ts';
+import { TRIALS } from './said.ts';
+import type { Change } from './trial.ts';
 
 /**
  * Every property of the built-in library has an effect, or is told to have none: its value is changed in a job that says it, and

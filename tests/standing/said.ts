@@ -1,12 +1,10 @@
+import { PUT_UP_TRIALS } from './said-put-up.ts';
+import { is, type Change, type Trial } from './trial.ts';
+
 /**
  * For every property of the built-in library a second value of what the job in said-job.ts says. What cannot stand beside the rest is said by a
  * variant of the job: some of its words are others before the trial begins.
  */
-export type Change = readonly [from: string, to: string];
-/** `from` stands in the job once and becomes `to`. `in`: what is otherwise in the job before that. */
-interface Trial { readonly change: Change; readonly in?: readonly Change[] }
-
-const is = (from: string, to: string, ...before: Change[]): Trial => ({ change: [from, to], ...before.length > 0 && { in: before } });
 const BUTTED: Change = ['corners    mitered\n', 'corners    butted past north-south\n'];
 /** Another part, or one in place of the box, at the head of a profile. */
 const inSlim = (words: string): Change => ['profile slim { ', `profile slim { ${words}; `];
@@ -38,12 +36,8 @@ const LONGER_WEST: Change = ['  wall west   7\' 2"\n', '  wall west   7\' 4"\n']
 const BY_LINES: readonly Change[] = [['coffers-north  2', 'lines-north  50" from north-west'], ['coffers-east   2', 'lines-east  40" from north-east']];
 const BY_SIZE: readonly Change[] = [['coffers-north  2', 'coffer-size  36" to 50"'], ['    coffers-east   2\n', '']];
 
-/** A room that says how it is put up. */
-function puttingUp(words: string): Change {
-    return ['  ceiling {', `  put-up { ${words} }\n  ceiling {`];
-}
-
 export const TRIALS: Readonly<Record<string, Trial>> = {
+    ...PUT_UP_TRIALS,
     'Stock.size': is('size 1x8', 'size 1x10'),
     'Stock.species': is('yellow-poplar', 'red-oak'),
     'Stock.width': is('5 1/2" ± 1/64"\n', '5 1/2" ± 1/32"\n'),
@@ -209,16 +203,6 @@ export const TRIALS: Readonly<Record<string, Trial>> = {
     'Contract.payment/for': is('half of the deposit', 'a part of the deposit'),
     'Contract.due-days': is('due-days   14', 'due-days   21'),
     'Contract.remit': is('by check', 'by transfer'),
-    'Room.put-up': is('put-up { first-bay 2 }', 'put-up { first-bay 3 }', puttingUp('first-bay 2')),
-    'PutUp.first-bay': is('first-bay 2 }', 'first-bay 3 }', puttingUp('first-bay 2')),
-    'PutUp.order': is('order trim before', 'order sides before', puttingUp('order trim before bottoms')),
-    'PutUp.order/before': is('before band }', 'before bottoms }', puttingUp('order trim before band')),
-    'PutUp.order/after': is('after band }', 'after sides }', puttingUp('order bottoms after band')),
-    'PutUp.order/on-day': is('on-day 40 }', 'on-day 60 }', puttingUp('order trim on-day 40')),
-    'PutUp.up': is('up sides }', 'up bottoms }', puttingUp('up sides')),
-    'PutUp.crews': is('crews 2 }', 'crews 1 }', puttingUp('crews 2')),
-    'PutUp.glue': is('glue 5 min }', 'glue 8 min }', puttingUp('glue 5 min')),
-    'PutUp.glue/clamped': is('clamped 30 min }', 'clamped 45 min }', puttingUp('glue 5 min clamped 30 min')),
     'Seasons.driest': is('25% at 68', '30% at 68'),
     'Seasons.driest/at': is('25% at 68', '25% at 78'),
     'Seasons.dampest': is('55% at 74', '60% at 74'),

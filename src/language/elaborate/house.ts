@@ -131,6 +131,12 @@ export class House implements Elsewhere, Reader, Profiles {
             readRoom(declaration, { job: this.jobFor(document), rates: this.ratesFor(document) }, this, raised => store.raised.push(raised)));
     }
 
+    /** A room that another one waits for. A chain of them that is too long to follow, or a ring that nobody told before, is raised. */
+    roomBefore(declaration: ast.Room, user: ast.Expr): Room | undefined {
+        const store = this.store(declaration);
+        return store?.rooms.get(declaration) ?? this.progress.guarded(declaration, raised => store?.raised.push(raised), () => this.room(declaration), user);
+    }
+
     /** The settings of the nearest job, or the built-in defaults. */
     jobFor(document: LangiumDocument): JobSettings {
         const job = jobOf(document);

@@ -1,4 +1,5 @@
-import type { OrderSaid, PutUpSaid } from '../../job/put-up.ts';
+import type { PutUpSaid } from '../../job/model.ts';
+import type { OrderSaid } from '../../job/put-up.ts';
 import type { Given } from '../../provenance/source.ts';
 import type { Rational } from '../../quantity/rational.ts';
 import type * as ast from '../generated/ast.ts';
@@ -6,18 +7,18 @@ import { isBroken } from '../types/broken.ts';
 import { wordsOf } from '../types/values.ts';
 import { quoted } from '../types/words.ts';
 import type { Reading } from './reading.ts';
-import type { Found } from './values.ts';
+import { textOf, waitsOf, type RoomsElsewhere } from './waits.ts';
 
 /** What is said of how a room is put up; undefined where nothing is. */
-export function readPutUp(room: Reading, home: ast.Room): PutUpSaid | undefined {
+export function readPutUp(room: Reading, home: ast.Room, rooms: RoomsElsewhere): PutUpSaid | undefined {
     const reading = room.inner('put-up'), crews = reading?.wholeNumber('crews');
     if (!reading || !crews) return undefined;
     const firstBay = reading.wholeNumber('first-bay'), glue = minutes(reading), clamped = minutes(reading, 'clamped');
-    return { at: reading.place(home).at, crews, orders: ordersOf(reading), up: reading.each('up', textOf), ...firstBay && { firstBay }, ...glue && { glue }, ...clamped && { clamped } };
-}
-
-function textOf({ known: { value } }: Found): string | undefined {
-    return value.is === 'text' ? value.text : undefined;
+    const fromDay = reading.wholeNumber('from-day');
+    return {
+        at: reading.place(home).at, crews, orders: ordersOf(reading), waits: waitsOf(reading, home, rooms), up: reading.each('up', textOf),
+        ...fromDay && { fromDay }, ...firstBay && { firstBay }, ...glue && { glue }, ...clamped && { clamped },
+    };
 }
 
 function minutes(reading: Reading, mod?: string): Given<Rational> | undefined {

@@ -25,10 +25,11 @@ import { keyOfDeclaration } from './stock.ts';
 import { readTrim } from './parts.ts';
 import { readPutUp } from './put-up.ts';
 import { readSurvey } from './survey.ts';
+import type { RoomsElsewhere } from './waits.ts';
 import { checkWalls, readDiagonals, readWalls } from './walls.ts';
 
 /** Knows besides which names of a file lead nowhere. */
-interface RoomReader extends Reader { hasLostName(document: LangiumDocument, words: CstNode): boolean }
+interface RoomReader extends Reader, RoomsElsewhere { hasLostName(document: LangiumDocument, words: CstNode): boolean }
 
 /** A room: drawn first, then overruled by what was measured, and by what an alternate changes: lines that begin with its name. */
 export function readRoom(declaration: ast.Room, { job: ofHouse, rates }: Pick<Room, 'job' | 'rates'>, reader: RoomReader, raise: Raise, changes: readonly ast.Line[] = []): Room {
@@ -52,7 +53,7 @@ export function readRoom(declaration: ast.Room, { job: ofHouse, rates }: Pick<Ro
     const placed = (thing: ast.Fixture): boolean => fixtures.get(thing)?.atWall !== undefined;
     const hasJoists = ceiling.joists?.first !== undefined && ceiling.joists.width !== undefined;
     const unknown = notComputedOf(declaration, { room, measured, placed, hasJoists }, reader, raise);
-    const trim = room.inner('trim'), seasons = readSeasons(room, job.show.value), survey = readSurvey(room, declaration), putUp = readPutUp(room, declaration);
+    const trim = room.inner('trim'), seasons = readSeasons(room, job.show.value), survey = readSurvey(room, declaration), putUp = readPutUp(room, declaration, reader);
     const grid = readGrid(room, { fixtures, walls, own: perimetersOf(room, reader) }, declaration, raise);
     if (grid) checkWalls(declaration, walls, raise);
     const wallSplices = wallSplicesOf(room, reader);

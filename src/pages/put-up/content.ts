@@ -13,7 +13,8 @@ import { howOf, type How } from '../../report/put-up/how.ts';
 import type { LeafSection } from '../../report/leaf.ts';
 import { cycleWords, HOW, measureRow, pressedSection } from '../../report/put-up/leaf.ts';
 import { putUpCautions, stepCautions } from '../../report/put-up/step-cautions.ts';
-import { stepWords, summaryWords, waysIn } from '../../report/put-up/words.ts';
+import { afterWords } from '../../report/put-up/waits.ts';
+import { firstWaits, stepWords, summaryWords, waitsWords, waysIn } from '../../report/put-up/words.ts';
 import { hoursText } from '../../report/estimate/words.ts';
 import { withoutRoom } from '../../takeoff/ids.ts';
 import { LEAST_LETTERS, type PageContent, type RoomOnPage, type Wishes } from '../page.ts';
@@ -28,6 +29,8 @@ export interface PutUpContent extends PageContent {
     readonly cycle: string;
     /** The plan with a group for each step: markup that src/drawing made. */
     readonly plan: { readonly svg: string; readonly width: number; readonly height: number } | null;
+    /** What others finish first, a sentence for each. */
+    readonly waits: readonly string[];
     /** What is done before the first step. */
     readonly before: string;
     readonly days: readonly DayOnPage[];
@@ -54,6 +57,8 @@ export interface StepOnPage {
     readonly hours: string;
     readonly pieces: readonly { readonly key: string; readonly name: string; readonly title: string; readonly at: number; readonly isUp: boolean }[];
     readonly fasteners: readonly string[];
+    /** What others finish before it, where no step before it waits for that: `room pantry and "painter"`; empty where nothing is. */
+    readonly after: string;
     /** What is not lifted straight up: names, and the way. */
     readonly ways: readonly (readonly [pieces: string, way: string])[];
     /** Closing pieces of it, with what they lack and their ways in, the best first; those that get in alike together. */
@@ -71,19 +76,21 @@ export const putUpOnPage: { (ceiling: Ceiling): RoomPutUp; has(ceiling: Ceiling)
     (ceiling: Ceiling) => tellOf(ceiling, takeOffOf(ceiling)), MOST_ROOMS,
 );
 
-const NOTHING = { summary: '', cycle: '', plan: null, before: '', days: [], how: [], pressed: [], cautions: [], sources: [] };
+const NOTHING = { summary: '', cycle: '', plan: null, waits: [], before: '', days: [], how: [], pressed: [], cautions: [], sources: [] };
 
 export function putUpContent(room: RoomOnPage, wishes: Wishes): PutUpContent {
     const { ceiling, takeOff, layout, order } = room, { job } = layout.room;
     if (order === 'looking') return { ...NOTHING, isLooking: true };
     const told = order ?? putUpOnPage(ceiling), { putUp, steps, control } = told, sources = new Sources(), tape = tapeOf(job);
     const how = howOf(steps, control, ceiling, tape).map(({ kind, words }) => ({ kind, head: HOW[kind], words }));
-    const gate = steps.findLast(({ step }) => step.kind === 'first-bay')?.step.number;
+    const firsts = firstWaits(steps), gate = steps.findLast(({ step }) => step.kind === 'first-bay')?.step.number;
     const onPage = steps.map(step => ({ day: step.shift?.first ?? null, minutes: step.minutes, step: stepOnPage(step, told, {
-        tape, sources, gate: step.step.number === gate, hasCrews: steps.some(({ shift }) => shift && shift.crew > 1), show: job.show.value,
+        tape, sources, gate: step.step.number === gate, after: afterWords(firsts.get(step.step.number)!),
+        hasCrews: steps.some(({ shift }) => shift && shift.crew > 1), show: job.show.value,
     }) }));
     return {
         isLooking: false, summary: summaryWords(told, job.show.value), cycle: putUp.cycle ? cycleWords(putUp.cycle, putUp.stuck.length) : '',
+        waits: waitsWords(told, layout.room.putUp?.fromDay?.value),
         plan: planOf(ceiling, takeOff, told, wishes, sources), before: how.find(({ kind }) => kind === 'layout')?.words ?? '',
         days: [...grouped(onPage, ({ day }) => day)].sort(([a], [b]) => (a ?? 0) - (b ?? 0)).map(([day, all]) => ({
             day, hours: hoursOf(all.flatMap(({ minutes }) => minutes ?? [])), steps: all.map(({ step }) => step),
@@ -98,15 +105,15 @@ function hoursOf(minutes: readonly Rational[]): string {
 }
 
 interface Told {
-    readonly tape: Tape; readonly sources: Sources; readonly gate: boolean; readonly hasCrews: boolean;
+    readonly tape: Tape; readonly sources: Sources; readonly gate: boolean; readonly after: string; readonly hasCrews: boolean;
     readonly show: Parameters<typeof pieceTitle>[1];
 }
 
-function stepOnPage(told: StepTold, all: RoomPutUp, { tape, sources, gate, hasCrews, show }: Told): StepOnPage {
+function stepOnPage(told: StepTold, all: RoomPutUp, { tape, sources, gate, after, hasCrews, show }: Told): StepOnPage {
     const { step, people, minutes, shift, fasteners, joints, up } = told, ids = new Set(step.placings.map(({ piece }) => piece.id));
     const closings = closingsTold(all.closings.filter(({ closing: { piece } }) => ids.has(piece.id)), tape);
     return {
-        number: step.number, kind: step.kind, what: stepWords(step), people, hours: minutes ? hoursText(minutes) : '',
+        number: step.number, kind: step.kind, what: stepWords(step), people, after, hours: minutes ? hoursText(minutes) : '',
         days: !shift || shift.first === shift.last ? '' : `${shift.first} to ${shift.last}`, crew: hasCrews ? shift?.crew ?? null : null,
         pieces: step.placings.map(({ piece }) =>
             ({ key: piece.id, name: withoutRoom(piece.id), title: pieceTitle(piece, show), at: sources.number(piece.source), isUp: up.has(piece) })),

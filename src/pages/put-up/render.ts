@@ -22,13 +22,14 @@ export function stepOf(content: PutUpContent, { step }: PutUpState): number {
 }
 
 export function renderPutUp(content: PutUpContent, state: PutUpState, _shown: Shown): Html {
-    const { isLooking, summary, cycle, before, days, pressed, cautions } = content, steps = stepsOn(content), now = stepOf(content, state);
+    const { isLooking, summary, cycle, waits, before, days, pressed, cautions } = content, steps = stepsOn(content), now = stepOf(content, state);
     if (isLooking) return html`<div class="put-up" aria-busy="true"><p id="looking">${t('Working out what goes up when …')}</p></div>`;
     return html`<div class="put-up" id="put-up">
 ${steps.length > 0 && content.plan && picture(content.plan, steps, now)}
 <section class="steps" id="steps" aria-labelledby="steps-title" tabindex="0"><h2 id="steps-title">${t('Step by step')}</h2>
 <p>${summary}.</p>
 ${cycle && html`<p class="wrong" id="cycle"><b>${t('Error')}.</b> ${cycle}</p>`}
+${waits.length > 0 && html`<ul id="waits">${waits.map(words => html`<li>${words}</li>`)}</ul>`}
 ${before && html`<p class="soft">${t('Before the first step:')} ${before}</p>`}
 ${days.map(day => dayMarkup(day, content, now))}
 ${pressed.map(pressedMarkup)}
@@ -65,8 +66,8 @@ function dayMarkup({ day, hours, steps }: DayOnPage, content: PutUpContent, now:
 }
 
 function stepMarkup(step: StepOnPage, content: PutUpContent, isOpen: boolean): Html {
-    const { number, what, days, crew, people, hours, pieces, gate, closing } = step, id = `step-${number}`;
-    const facts = [pieces.length === 1 ? t('1 piece') : t('{0} pieces', pieces.length), people > 1 ? t('{0} people', people) : '', hours, days && t('days {0}', days), crew === null ? '' : t('crew {0}', crew), closing.length > 0 ? t('closing') : ''].filter(Boolean);
+    const { number, what, days, crew, people, hours, pieces, gate, closing, after } = step, id = `step-${number}`;
+    const facts = [pieces.length === 1 ? t('1 piece') : t('{0} pieces', pieces.length), people > 1 ? t('{0} people', people) : '', after && t('after {0}', after), hours, days && t('days {0}', days), crew === null ? '' : t('crew {0}', crew), closing.length > 0 ? t('closing') : ''].filter(Boolean);
     return html`<li ${attributes({ id, 'class': isOpen ? 'step open' : 'step', 'data-keys': pieces.map(({ key }) => key).join(' ') })}>
 <h4><button type="button" class="link head" ${attributes({ id: `${id}-head`, 'data-act': 'step', 'data-number': number, 'aria-expanded': String(isOpen), 'aria-current': isOpen ? 'step' : undefined, 'aria-controls': isOpen ? `${id}-body` : undefined, tabindex: isOpen ? 0 : -1 })}><span class="number">${number}</span> <span><span class="what">${what}</span> <span class="soft facts">${facts.join(', ')}</span></span></button></h4>
 ${isOpen && body(step, content, id)}

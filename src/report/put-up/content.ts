@@ -2,7 +2,7 @@ import type { Ceiling } from '../../ceiling/model.ts';
 import { closingPieces } from '../../putup/closing/pieces.ts';
 import type { Closing } from '../../takeoff/closing/pieces.ts';
 import { waysIn, type Way } from '../../takeoff/closing/ways.ts';
-import { calendarOf, type Shift } from '../../putup/calendar.ts';
+import type { Shift } from '../../putup/calendar.ts';
 import { hoursOf, type Hours } from '../../putup/hours.ts';
 import { measuresOf, type Measure } from '../../putup/measures.ts';
 import type { PutUp, Step } from '../../putup/model.ts';
@@ -14,11 +14,15 @@ import { fastenersOf } from '../../takeoff/consumables.ts';
 import type { Consumable, Joint, Piece, TakeOff } from '../../takeoff/model.ts';
 import { settingOf } from '../../takeoff/setting.ts';
 import type { Rational } from '../../quantity/rational.ts';
+import { daysOf } from './days.ts';
+import { waitsTold, type WaitTold } from './waits.ts';
 
 /** How a room's ceiling is put up, as it is told. */
 export interface RoomPutUp {
     readonly putUp: PutUp;
     readonly steps: readonly StepTold[];
+    /** What others finish first, in the order of the text. */
+    readonly waits: readonly WaitTold[];
     /** Empty where there is no first bay. */
     readonly measures: readonly Measure[];
     /** Bottoms that biscuits keep from going straight up, each with its ways in, the best first. */
@@ -41,6 +45,8 @@ export interface StepTold {
     /** Minutes of one person. */
     readonly minutes: Rational | undefined;
     readonly shift: Shift | undefined;
+    /** What others finish before it: of the waits of the room those that hold it up, and not all of the room. */
+    readonly waits: readonly WaitTold[];
 }
 export interface Control {
     readonly lines: readonly [west: string, east: string, north: string, south: string];
@@ -49,19 +55,20 @@ export interface Control {
 
 export function putUpContent(ceiling: Ceiling, takeOff: TakeOff): RoomPutUp {
     const putUp = putUpOf(ceiling), hours = hoursOf({ ceiling, takeOff }, putUp);
-    const days = hours && calendarOf(putUp, hours, ceiling.room.putUp?.crews.value ?? 1);
+    const days = daysOf(ceiling)?.shifts, waits = new Map(waitsTold(ceiling, putUp).map(told => [told.said, told]));
     const setting = settingOf(ceiling), up = piecesUp(ceiling.room, takeOff.pieces);
     const stepOf = new Map(putUp.steps.flatMap(({ number, placings }) => placings.map(({ piece }) => [piece.id, number] as const)));
     const closed = (joint: Joint): number => Math.max(...joint.pieces.map(id => stepOf.get(id) ?? Infinity));
     return {
         closings: closingPieces(ceiling, putUp, takeOff).map(closing => ({ closing, ways: waysIn(closing, ceiling) })),
         pressed: pressedRows(ceiling, takeOff, putUp),
-        putUp, hours, measures: putUp.firstBay ? measuresOf(putUp.firstBay, ceiling) : [], control: controlOf(ceiling),
+        waits: [...waits.values()], putUp, hours, measures: putUp.firstBay ? measuresOf(putUp.firstBay, ceiling) : [], control: controlOf(ceiling),
         steps: putUp.steps.map((step): StepTold => {
             const pieces = step.placings.map(({ piece }) => piece), joints = takeOff.joints.filter(joint => closed(joint) === step.number);
             return {
                 step, joints, up: new Set(pieces.filter(piece => up.has(piece))), fasteners: fastenersOf(pieces, joints, setting),
                 people: peopleFor(pieces), minutes: hours?.steps.get(step.number), shift: days?.get(step.number),
+                waits: step.waits.map(wait => waits.get(wait)!),
             };
         }),
     };

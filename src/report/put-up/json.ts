@@ -22,13 +22,16 @@ export function jsonPutUp(houses: readonly House[], putUpOf: (room: RoomPieces) 
             const told = putUpOf(room), putUp = told?.putUp, length = (ticks: Ticks): LengthJson => lengthJson(ticks, ticks, job.show.value);
             return {
                 ...roomHead(room, room.takeOff !== undefined, job, files),
-                steps: told?.steps.map(({ step: { number, kind, of, placings }, people, minutes, shift, fasteners, joints, up }) => ({
+                steps: told?.steps.map(({ step: { number, kind, of, placings }, people, minutes, shift, fasteners, joints, up, waits }) => ({
                     number, kind, of, people, minutes: minutes ? tenths(minutes) : null,
                     days: shift ? { first: shift.first, last: shift.last } : null, crew: shift?.crew ?? null,
+                    after: waits.map(({ name }) => name),
                     pieces: placings.map(placing => placingJson(placing, up.has(placing.piece), length)),
                     fasteners: fasteners.map(({ what, count }) => ({ what, count })),
                     joints: joints.map(({ kind: joint, at, pieces }) => ({ kind: joint, at, pieces })),
                 })) ?? [],
+                waits: told?.waits.map(({ kind, name, before, until, circle }) => ({ kind, name, before, untilDay: until, circle })) ?? [],
+                fromDay: room.room.putUp?.fromDay?.value ?? null,
                 firstBay: putUp?.firstBay ? {
                     coffer: putUp.firstBay.coffer, pieces: putUp.firstBay.pieces,
                     measures: told!.measures.map(({ kind, of, wanted, goesTo: { words, stock } }) =>

@@ -17,7 +17,8 @@ import type { RoomPutUp, StepTold } from './content.ts';
 import { otherChoice, otherChoiceWords } from './other-choice.ts';
 import { howOf, type How } from './how.ts';
 import { putUpCautions } from './step-cautions.ts';
-import { piecesWords, stepWords, summaryWords, waysIn } from './words.ts';
+import { piecesWords, stepWords, summaryWords, waitsWords, waysIn, firstWaits } from './words.ts';
+import { afterWords, type WaitTold } from './waits.ts';
 
 /** In which order a house's ceilings are put up, room by room. */
 export function putUpLeaf(house: House, putUpOf: (room: RoomPieces) => RoomPutUp | undefined): Leaf {
@@ -35,16 +36,17 @@ export function putUpLeaf(house: House, putUpOf: (room: RoomPieces) => RoomPutUp
 
 function sectionsOf({ room }: RoomPieces, told: RoomPutUp, ceiling: Ceiling, job: JobSettings): LeafSection[] {
     const { putUp, steps, measures, control } = told, tape = tapeOf(job);
-    const hasCrews = steps.some(({ shift }) => shift && shift.crew > 1);
+    const firsts = firstWaits(steps), hasCrews = steps.some(({ shift }) => shift && shift.crew > 1);
     return [
         {
             heading: `room ${room.name}`,
             words: [
                 `${summaryWords(told, job.show.value)}.`,
+                ...waitsWords(told, room.putUp?.fromDay?.value),
                 ...putUp.cycle ? [cycleWords(putUp.cycle, putUp.stuck.length)] : [],
             ],
             table: {
-                head: ['step', 'day', ...hasCrews ? ['crew'] : [], 'what', 'pieces', 'people', 'person-hours', 'with'], rows: steps.map(step => rowOf(step, hasCrews)),
+                head: ['step', 'day', ...hasCrews ? ['crew'] : [], 'what', 'pieces', 'people', 'person-hours', 'with'], rows: steps.map(step => rowOf(step, hasCrews, firsts.get(step.step.number)!)),
                 figures: hasCrews ? [0, 1, 2, 5, 6] : [0, 1, 4, 5],
             },
         },
@@ -68,10 +70,10 @@ function howWords({ kind, words }: How): string {
     return `${HOW[kind]}. ${words}`;
 }
 
-function rowOf({ step, fasteners, people, minutes, shift, up }: StepTold, hasCrews: boolean): string[] {
+function rowOf({ step, fasteners, people, minutes, shift, up }: StepTold, hasCrews: boolean, waits: readonly WaitTold[]): string[] {
     const { first, last, crew } = shift ?? {};
     return [
-        String(step.number), first === undefined ? '' : first === last ? String(first) : `${first} to ${last}`, ...hasCrews ? [String(crew ?? '')] : [], `${stepWords(step)}${upWords(up.size, step.placings.length)}`, piecesWords(step.placings), String(people), minutes ? hoursText(minutes) : '',
+        String(step.number), first === undefined ? '' : first === last ? String(first) : `${first} to ${last}`, ...hasCrews ? [String(crew ?? '')] : [], `${stepWords(step)}${waits.length > 0 ? `, after ${afterWords(waits)}` : ''}${upWords(up.size, step.placings.length)}`, piecesWords(step.placings), String(people), minutes ? hoursText(minutes) : '',
         fasteners.map(({ count, what }) => `${count} ${what}`).join('; '),
     ];
 }

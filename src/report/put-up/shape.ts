@@ -16,6 +16,10 @@ export interface PutUpJson {
 
 export interface PutUpRoomJson extends RoomHead {
     readonly steps: readonly PutUpStepJson[];
+    /** What others finish first, as the text says it. */
+    readonly waits?: readonly WaitJson[];
+    /** The day before which nothing of the room is begun, as the text says it; null where it says none. */
+    readonly fromDay?: FromOne | null;
     readonly firstBay: {
         readonly coffer: FromOne;
         /** What is cut for it, by names of the cut list. */
@@ -36,6 +40,19 @@ export interface PutUpRoomJson extends RoomHead {
     readonly layoutMinutes: number | null;
     readonly finishMinutes: number | null;
     readonly ladder: { readonly moves: Count; readonly distance: LengthJson };
+}
+
+/** Another room that is done first, or the work of another trade. */
+export interface WaitJson {
+    readonly kind: 'room' | 'trade';
+    /** The name of the room, or the words of the text. */
+    readonly name: string;
+    /** What waits for it, by the names of the text; empty: all of the room. */
+    readonly before: readonly string[];
+    /** The day on which they are done, by the count of this room's days; null where nobody knows: then the days do not reckon with it. */
+    readonly untilDay: FromOne | null;
+    /** Rooms that wait for each other: their names from this one on and back to it. Null where they do not. */
+    readonly circle: readonly string[] | null;
 }
 
 export interface PressedJson {
@@ -79,6 +96,8 @@ export interface PutUpStepJson {
     readonly days: { readonly first: FromOne; readonly last: FromOne } | null;
     /** Which of the crews does it, from 1; null likewise. */
     readonly crew: FromOne | null;
+    /** What others finish before it, where not all of the room waits for that: names of `waits`. */
+    readonly after?: readonly string[];
     readonly pieces: readonly PlacingJson[];
     readonly fasteners: readonly { readonly what: string; readonly count: Count }[];
     /** Joints that are closed in this step. */

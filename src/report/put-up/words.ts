@@ -7,20 +7,37 @@ import { counted, listed } from '../../plain/words.ts';
 import { printMark, printRun, type Show, type Tape } from '../../quantity/print-length.ts';
 import { Rational } from '../../quantity/rational.ts';
 import { hoursText } from '../estimate/words.ts';
-import type { RoomPutUp } from './content.ts';
+import type { RoomPutUp, StepTold } from './content.ts';
+import { waitWords, type WaitTold } from './waits.ts';
 
 const KIND: Readonly<Record<StepKind, string>> = {
     panel: 'panel', blocking: 'blocking', spacers: 'spacers', 'first-bay': 'first bay, dry', sides: 'sides and cleats', bottoms: 'bottoms', moldings: 'moldings', band: 'band', trim: 'ceiling trim',
 };
 
 /** How many steps, hours, days and moves of the ladder it takes. */
-export function summaryWords({ putUp: { moves }, steps, hours }: RoomPutUp, show: Show): string {
+export function summaryWords({ putUp: { moves, begin }, steps, hours, waits }: RoomPutUp, show: Show): string {
     const all = hours && [hours.layout, ...hours.steps.values(), hours.finish].reduce((sum, each) => sum.add(each), new Rational(0));
     const days = Math.max(0, ...steps.map(({ shift }) => shift?.last ?? 0));
+    const isHeld = waits.length > 0 || begin.notBefore !== null || steps.some(({ step: { notBefore } }) => notBefore !== null);
     return [
         `${counted(steps.length, 'step')}, ${all ? `${hoursText(all)} of one person with setting out, filling and sanding` : 'not timed: its labor says no times'}`,
-        ...days > 0 ? [`the steps alone take ${counted(days, 'day')}`] : [], `the ladder is moved ${counted(moves.count, 'time')}, ${printRun(moves.distance, show)} in all`,
+        ...days > 0 ? [isHeld ? `the last of them ends on day ${days}` : `the steps alone take ${counted(days, 'day')}`] : [], `the ladder is moved ${counted(moves.count, 'time')}, ${printRun(moves.distance, show)} in all`,
     ].join('; ');
+}
+
+/** What others finish first, a sentence for each. */
+export function waitsWords({ waits, putUp: { begin } }: Pick<RoomPutUp, 'waits' | 'putUp'>, fromDay: number | undefined): string[] {
+    return [...fromDay === undefined || begin.notBefore === null ? [] : [`Begun on day ${fromDay} at the soonest, as the text says.`], ...waits.map(waitWords)];
+}
+
+/** Of each step those that no step before it waits for: so that each is told once. */
+export function firstWaits(steps: readonly StepTold[]): ReadonlyMap<number, readonly WaitTold[]> {
+    const told = new Set<WaitTold>();
+    return new Map(steps.map(({ step: { number }, waits }) => {
+        const own = waits.filter(wait => !told.has(wait));
+        for (const wait of own) told.add(wait);
+        return [number, own] as const;
+    }));
 }
 
 /** `bottoms, line A`. */

@@ -2,7 +2,9 @@ import type { Ceiling } from '../../ceiling/model.ts';
 import type { RoomOnPage } from '../../pages/page.ts';
 import { putUpOnPage } from '../../pages/put-up/content.ts';
 import { dryFitOf } from '../../pipeline/inspect-closely.ts';
+import { layoutOf } from '../../pipeline/inspect.ts';
 import { putUpOf } from '../../putup/put-up.ts';
+import { roomsBefore } from '../../report/put-up/days.ts';
 import type { RoomPutUp } from '../../report/put-up/content.ts';
 
 /** How long it waits where somebody types. */
@@ -27,7 +29,8 @@ export class Orders {
         const place = `${file.uri} ${room.name}`;
         if (!this.waiting.some(each => each.ceiling === ceiling)) {
             // what the room was before is of no use to anybody
-            const parts = [() => dryFitOf(ceiling), () => putUpOf(ceiling), () => putUpOnPage(ceiling)];
+            const before = roomsBefore(room).flatMap(other => layoutOf(other).ceiling ?? []).flatMap(own => [() => dryFitOf(own), () => putUpOf(own)]);
+            const parts = [...before, () => dryFitOf(ceiling), () => putUpOf(ceiling), () => putUpOnPage(ceiling)];
             this.waiting = [...this.waiting.filter(each => each.place !== place), { ceiling, place, parts }];
         }
         this.timer ??= setTimeout(() => this.step());

@@ -1,0 +1,71 @@
+import type { Room, RoomBefore, WaitSaid } from '../../job/model.ts';
+import * as ast from '../generated/ast.ts';
+import { isBroken } from '../types/broken.ts';
+import type { LineReading, Reading } from './reading.ts';
+import type { Found } from './values.ts';
+
+/** Reads rooms of this and of other files. */
+export interface RoomsElsewhere { roomBefore(declaration: ast.Room, user: ast.Expr): Room | undefined }
+
+/** What others finish first, line by line: rooms and trades. */
+export function waitsOf(putUp: Reading, home: ast.Room, rooms: RoomsElsewhere): WaitSaid[] {
+    return [
+        ...linesOf(putUp, 'after-room').flatMap(line => {
+            const before = line.each('before', textOf);
+            return line.each('value', found => roomOf(found, home, rooms)).map((room): WaitSaid => ({ kind: 'room', room, before }));
+        }),
+        ...linesOf(putUp, 'after-trade').flatMap(line => {
+            const before = line.each('before', textOf), untilDay = line.wholeNumber('until-day');
+            return line.each('value', textOf).map((trade): WaitSaid => ({ kind: 'trade', trade, before, ...untilDay && { untilDay } }));
+        }),
+    ];
+}
+
+/** A text, or a name that nobody declares. */
+export function textOf({ known: { value } }: Found): string | undefined {
+    return value.is === 'text' ? value.text : undefined;
+}
+
+function linesOf(putUp: Reading, name: string): LineReading[] {
+    const entry = putUp.block.entries.get(name);
+    return entry?.lines.filter(line => !isBroken(line)).map(line => putUp.line(line, entry.property, 'PutUp')) ?? [];
+}
+
+function roomOf({ known: { value }, expr }: Found, home: ast.Room, rooms: RoomsElsewhere): RoomBefore | undefined {
+    if (value.is !== 'thing' || !ast.isRoom(value.node)) return undefined;
+    const name = value.node.name ?? '', circle = circleThrough(home, value.node);
+    return { name, ...circle ? { circle } : { room: rooms.roomBefore(value.node, expr) } };
+}
+
+/** The shortest way from `home` over `first` and what it waits for back to `home`, by the names of the rooms, `home` at either end. Nothing recurses. */
+function circleThrough(home: ast.Room, first: ast.Room): string[] | undefined {
+    const cameBy = new Map<ast.Room, ast.Room>([[first, home]]), row = [first];
+    for (let i = 0; i < row.length; i++) {
+        const on = row[i]!;
+        if (on === home) return wayTo(on, cameBy);
+        for (const next of waitedFor(on)) {
+            if (cameBy.has(next)) continue;
+            cameBy.set(next, on);
+            row.push(next);
+        }
+    }
+    return undefined;
+}
+
+function wayTo(home: ast.Room, cameBy: ReadonlyMap<ast.Room, ast.Room>): string[] {
+    const names = [home.name ?? ''];
+    for (let on = cameBy.get(home)!; on !== home; on = cameBy.get(on)!) names.unshift(on.name ?? '');
+    return [home.name ?? '', ...names];
+}
+
+/** The rooms that a room waits for, as its own text says it. */
+function waitedFor({ body }: ast.Room): ast.Room[] {
+    const lines = (body?.members ?? []).filter(ast.isLine).filter(({ path: [word] }) => word?.$refText === 'put-up');
+    return lines.flatMap(line => (line.path.length > 1 ? roomsIn(line, 1) : (line.body?.members ?? []).filter(ast.isLine).flatMap(inner => roomsIn(inner, 0))));
+}
+
+function roomsIn({ path, values }: ast.Line, word: number): ast.Room[] {
+    if (path[word]?.$refText !== 'after-room') return [];
+    return values.flatMap(value => { const target = ast.isRef(value) ? value.target?.ref : undefined; return ast.isRoom(target) ? [target] : []; });
+}
+
