@@ -1,5 +1,5 @@
 import { crossing, directionOf, distanceFrom, offset, turn } from '../plane/line.ts';
-import { reach } from '../plane/point.ts';
+import { lengthOf, reach } from '../plane/point.ts';
 import type { WalkedEdge } from './coffer-walks.ts';
 import type { WalkedCoffer } from './coffers.ts';
 import { ROUNDING } from './faceless.ts';
@@ -61,7 +61,7 @@ function shortEdges(coffers: readonly WalkedCoffer[], thick: number, unit: Unit,
 
 /** Within a thousandth of a degree. */
 function isSquare({ line: { a, b } }: WalkedEdge, { line }: WalkedEdge): boolean {
-    return Math.abs(a * line.a + b * line.b) <= 2e-5 * Math.hypot(a, b) * Math.hypot(line.a, line.b);
+    return Math.abs(a * line.a + b * line.b) <= 2e-5 * lengthOf({ x: a, y: b }) * lengthOf({ x: line.a, y: line.b });
 }
 
 function isBeside({ line, from, to }: WalkedEdge, point: WalkedEdge['from']): boolean {

@@ -1,5 +1,5 @@
 import { crossing, offset, type Line } from '../plane/line.ts';
-import { reach, type Point } from '../plane/point.ts';
+import { lengthOf, reach, type Point } from '../plane/point.ts';
 import type { Flank, LineCarrier, WallCarrier } from './carriers.ts';
 import { ROUNDING } from './faceless.ts';
 import type { Run } from './meetings.ts';
@@ -78,5 +78,5 @@ function within({ left, right }: LineCarrier, points: readonly Point[], edgeOf: 
 
 /** How far a point lies to the left of a line. */
 function beside({ a, b, c }: Line, { x, y }: Point): number {
-    return (c - a * x - b * y) / Math.hypot(a, b);
+    return (c - a * x - b * y) / lengthOf({ x: a, y: b });
 }

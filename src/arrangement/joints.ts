@@ -1,5 +1,5 @@
 import { placeIn, touch, type Polygon } from '../plane/polygon.ts';
-import type { Point } from '../plane/point.ts';
+import { distance, type Point } from '../plane/point.ts';
 import type { WallCarrier } from './carriers.ts';
 import type { Joint, Part, Piece } from './model.ts';
 import { outlineOf } from './piece.ts';
@@ -69,7 +69,7 @@ function endOf(piece: Piece, which: number): readonly [Point, Point] {
     const middle = (p: Point, q: Point): Point => ({ x: Math.round((p.x + q.x) / 2), y: Math.round((p.y + q.y) / 2) });
     const [start, end] = [middle(a, d), middle(b, c)];
     const [at, from] = which === 0 ? [start, end] : [end, start];
-    const length = Math.hypot(at.x - from.x, at.y - from.y) || 1;
+    const length = distance(at, from) || 1;
     return [at, { x: Math.round(at.x + (at.x - from.x) * BEYOND / length), y: Math.round(at.y + (at.y - from.y) * BEYOND / length) }];
 }
 /** Ticks. A play is wider than this; so from the end of a bottom the other begins within it only where they touch but for rounding. */

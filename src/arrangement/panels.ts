@@ -1,6 +1,6 @@
 import { crossing, directionOf, lineThrough, offset, turn, type Line } from '../plane/line.ts';
 import { grouped } from '../plain/groups.ts';
-import { distance, reach, type Point, type Vector } from '../plane/point.ts';
+import { distance, lengthOf, reach, type Point, type Vector } from '../plane/point.ts';
 import type { Polygon } from '../plane/polygon.ts';
 import type { Flank } from './carriers.ts';
 import type { WalkedCoffer } from './coffers.ts';
@@ -111,7 +111,7 @@ function rightOf({ a, b }: Line): Vector {
 }
 
 function pointAt(along: number, across: number, way: Line): Point {
-    const u = directionOf(way), v = rightOf(way), long = Math.hypot(u.x, u.y);
+    const u = directionOf(way), v = rightOf(way), long = lengthOf(u);
     return { x: (u.x * along + v.x * across) / long + 0, y: (u.y * along + v.y * across) / long + 0 };
 }
 
@@ -143,8 +143,8 @@ function blank(
 /** The flank at whose edge it ends, against the way where `end` is -1. */
 function facing(round: readonly Flank[], way: Line, end: number): Flank {
     const { x, y } = directionOf(way);
-    const toward = ({ base: { a, b } }: Flank): number => 0 - end * (a * x + b * y) / Math.hypot(a, b);
-    return round.reduce((best, flank) => (toward(flank) > toward(best) + 1e-9 * Math.hypot(x, y) ? flank : best));
+    const toward = ({ base: { a, b } }: Flank): number => 0 - end * (a * x + b * y) / lengthOf({ x: a, y: b });
+    return round.reduce((best, flank) => (toward(flank) > toward(best) + 1e-9 * lengthOf({ x, y }) ? flank : best));
 }
 
 /** It fills the rectangle round it, but for less than a tick along its edges: what is planed off. */

@@ -1,5 +1,5 @@
 import { crossing, directionOf, offset, squareThrough, type Line } from '../plane/line.ts';
-import { plus, reach, type Point } from '../plane/point.ts';
+import { lengthOf, plus, reach, type Point } from '../plane/point.ts';
 import type { Flank } from './carriers.ts';
 import { compassOf } from './compass.ts';
 import type { Border, Stretch as FlankStretch } from './flank-walks.ts';
@@ -139,7 +139,7 @@ export function countedAlong(cleats: readonly Piece[]): Piece[] {
 
 /** So far on along a line from a point, to the nearest unit; exact along the axes. */
 export function ahead(point: Point, line: Line, units: number): Point {
-    const { x, y } = directionOf(line), length = Math.hypot(x, y);
+    const { x, y } = directionOf(line), length = lengthOf({ x, y });
     return plus(point, { x: Math.round(x * units / length), y: Math.round(y * units / length) });
 }
 

@@ -1,10 +1,11 @@
+import { lengthOf } from '../plane/point.ts';
 import type { Spot } from '../job/outline.ts';
 import type { Placed } from './laying.ts';
 import type { Ceiling, Line } from './model.ts';
 
 /** The way something runs, one long. */
 export function unitOf({ heading: { x, y } }: Pick<Placed, 'heading'>): Spot {
-    const length = Math.hypot(x, y);
+    const length = lengthOf({ x, y });
     return { x: x / length, y: y / length };
 }
 

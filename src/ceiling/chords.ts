@@ -1,3 +1,4 @@
+import { lengthOf } from '../plane/point.ts';
 import type { Spot } from '../job/outline.ts';
 import { placeAlong, unitOf } from './along.ts';
 import type { Placed } from './laying.ts';
@@ -29,7 +30,7 @@ export function crossingPlace(own: Placed, other: Placed): number | undefined {
     const under = own.heading.x * other.heading.y - own.heading.y * other.heading.x;
     if (under === 0) return undefined;
     const dx = other.spot.x - own.spot.x, dy = other.spot.y - own.spot.y, on = (dx * other.heading.y - dy * other.heading.x) / under;
-    return placeAlong(own, own.spot) + on * Math.hypot(own.heading.x, own.heading.y);
+    return placeAlong(own, own.spot) + on * lengthOf(own.heading);
 }
 
 /** A wall as a line: where it begins, and the way one walks along it. */

@@ -1,3 +1,4 @@
+import { distance } from '../plane/point.ts';
 import type { Direction, Grid, Laying } from '../job/model.ts';
 import type { Spot } from '../job/outline.ts';
 import type { Ticks } from '../quantity/ticks.ts';
@@ -96,7 +97,7 @@ function fanned(upright: boolean, four: Four): Laid {
     const [near, far] = beside(!upright, four), [low, high] = beside(upright, four), ends: Stretch['ends'] = [low.name, high.name];
     const fromLow = ({ from, to }: ShapedWall): [Spot, Spot] => ((upright ? from.x > to.x : from.y > to.y) ? [to, from] : [from, to]);
     const at = (wall: ShapedWall, center: number): Spot => {
-        const [a, b] = fromLow(wall), share = center / Math.hypot(b.x - a.x, b.y - a.y);
+        const [a, b] = fromLow(wall), share = center / distance(b, a);
         return { x: a.x + (b.x - a.x) * share, y: a.y + (b.y - a.y) * share };
     };
     return {
@@ -132,7 +133,7 @@ function fourOf(walls: readonly ShapedWall[]): Four | undefined {
 }
 
 function unit({ from, to }: ShapedWall): Spot {
-    const length = Math.hypot(to.x - from.x, to.y - from.y);
+    const length = distance(to, from);
     return { x: (to.x - from.x) / length, y: (to.y - from.y) / length };
 }
 

@@ -1,3 +1,4 @@
+import { distance } from '../plane/point.ts';
 import { arrange, meet, type Met } from '../arrangement/arrange.ts';
 import type { Arrangement } from '../arrangement/model.ts';
 import type { Beam, BeamLine, BottomBoard, BoxBeam, Corners, HalfBeam as PlannedHalf, MeetingChoice, Perimeter, Plan, Trim, Wall } from '../arrangement/plan.ts';
@@ -117,7 +118,7 @@ function wallOf({ name, from, to }: ShapedWall, own: Outlined['around'][string],
 
 /** So far along a wall from its west or north end. */
 export function alongWall({ from, to }: Pick<ShapedWall, 'from' | 'to'>, at: Ticks): Spot {
-    const [start, end] = isForward({ from, to }) ? [from, to] : [to, from], length = Math.hypot(end.x - start.x, end.y - start.y);
+    const [start, end] = isForward({ from, to }) ? [from, to] : [to, from], length = distance(end, start);
     return { x: start.x + (end.x - start.x) * at / length, y: start.y + (end.y - start.y) * at / length };
 }
 

@@ -1,7 +1,7 @@
 import type { Room, RoomWall } from '../job/model.ts';
 import { MOST_OPEN, outlineOf, TELLS, type Outline, type Spot, type Unclear } from '../job/outline.ts';
 import { isSimple, placeIn, touch, twiceArea } from '../plane/polygon.ts';
-import { distance } from '../plane/point.ts';
+import { distance, lengthOf } from '../plane/point.ts';
 import type { Source } from '../provenance/source.ts';
 import { printLength } from '../quantity/print-length.ts';
 import { TICKS_PER_FOOT, type Ticks } from '../quantity/ticks.ts';
@@ -37,7 +37,7 @@ function lengthTroubles({ name, length, assumed }: RoomWall, { job }: Room): Tro
 
 /** What was measured twice and does not agree; what a tape cannot tell is accepted. */
 function tapeTroubles({ gap, stretched, checks }: Outline, walls: readonly RoomWall[]): Trouble[] {
-    const open = Math.hypot(gap.x, gap.y);
+    const open = lengthOf(gap);
     return [
         ...open > TELLS ? [{ kind: 'tape-doesnt-close' as const, gap, stretched: stretched.map(({ wall, to }) => ({ wall: wall.name, to })), at: placeOf(walls.at(-1)!) }] : [],
         ...checks.filter(({ diagonal, is }) => Math.abs(diagonal.ticks - is) > TELLS).map(({ diagonal: { from, to, ticks, at }, is }): Trouble => ({ kind: 'diagonal-differs', from, to, measured: ticks, is, at })),

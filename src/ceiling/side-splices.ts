@@ -1,7 +1,7 @@
 import type { Arrangement, Piece } from '../arrangement/model.ts';
 import { grouped } from '../plain/groups.ts';
 import { TICKS_PER_INCH, type Ticks } from '../quantity/ticks.ts';
-import type { Point } from '../plane/point.ts';
+import { lengthOf, type Point } from '../plane/point.ts';
 import { diesByChoice, onLine, placeAlong } from './along.ts';
 import { bayAt } from './bays.ts';
 import { sectionAt } from './flanks.ts';
@@ -121,7 +121,7 @@ const BESIDE: Ticks = 12 * TICKS_PER_INCH;
 function ofTrim(piece: Piece, spots: readonly Point[], { beams, room: { job } }: Ceiling, step: Ticks): TrimSplice[] {
     const { corners: [, , end, start], coffers, nth, way, width } = piece, most = longestPiece(beams!.profile.trim!.stock!.value, job) - width;
     const place = (spot: Point): number => placeAlong({ heading: way }, spot) - placeAlong({ heading: way }, start);
-    const isBeside = ({ x, y }: Point): boolean => Math.abs((x - start.x) * way.y - (y - start.y) * way.x) < BESIDE * Math.hypot(way.x, way.y);
+    const isBeside = ({ x, y }: Point): boolean => Math.abs((x - start.x) * way.y - (y - start.y) * way.x) < BESIDE * lengthOf(way);
     const neighbor = spots.filter(isBeside).map((spot): Splice => ({ at: place(spot), place: '' }));
     const found = spliceAnywhere({ from: 0, to: place(end), most, neighbor, step, isClear: () => true, place: () => '' }) ?? [];
     return found.map(({ at }) => ({ coffer: coffers[0]!, edge: nth, at: Math.round(at) }));

@@ -1,3 +1,4 @@
+import { lengthOf } from '../plane/point.ts';
 import { gcd } from '../quantity/gcd.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import type { Point, Prism } from './model.ts';
@@ -25,7 +26,7 @@ export function blockOf(prism: Prism): Block {
     const edges = outline.map(([x, y], i): Edge => {
         const [nextX, nextY] = outline[(i + 1) % outline.length]!;
         const common = gcd(Math.abs(nextX - x), Math.abs(nextY - y)) || 1;
-        const dx = (nextX - x) / common, dy = (nextY - y) / common, unit = Math.hypot(dx, dy);
+        const dx = (nextX - x) / common, dy = (nextY - y) / common, unit = lengthOf({ x: dx, y: dy });
         return { x, y, dx, dy, unit, length: unit * common };
     });
     const xs = outline.map(([x]) => x), ys = outline.map(([, y]) => y);

@@ -1,3 +1,4 @@
+import { lengthOf } from '../plane/point.ts';
 import { TICKS_PER_INCH } from '../quantity/ticks.ts';
 import { areaAt, facesOf, facing, separation, type Block, type Facing } from './block.ts';
 import type { Body } from './body.ts';
@@ -94,7 +95,7 @@ function shift({ place }: Body, { edges }: Block, face: number, what?: 'pressed'
     if (!place || !edge || face % 2 === 0) return 0;
     const by = what === 'pressed' ? place.pressed : place.rounded + place.pressed;
     const { x, y } = place.seat.way;
-    return by * Math.abs(edge.dy * x - edge.dx * y) / edge.unit / Math.hypot(x, y);
+    return by * Math.abs(edge.dy * x - edge.dx * y) / edge.unit / lengthOf({ x, y });
 }
 
 function within(a: Block, b: Block): boolean {

@@ -2,7 +2,7 @@ import { bottomReachAt, sectionAt, type Flank } from '../ceiling/flanks.ts';
 import type { Ceiling, Line } from '../ceiling/model.ts';
 import { atKey } from '../plain/at-key.ts';
 import { roundDown } from '../quantity/round.ts';
-import type { Point, Vector } from '../plane/point.ts';
+import { lengthOf, type Point, type Vector } from '../plane/point.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import { idOf } from '../takeoff/ids.ts';
 import { marksOf, onceCoped, pairsOf, placeAlong, type Lie, type Pair, type Pairs } from '../takeoff/lie.ts';
@@ -50,7 +50,7 @@ function panelSpot({ cut, named }: Pair, board: Board | undefined, step: Ticks):
     const { part, across, high, down } = board, seat = seatOf(cut, true, down);
     if (!cut.strip.shape) return [{ part, named, seat, form: { along: cut.back, across, high } }];
     // corners are counted from one of the rectangle, which is a hair larger than its place: that one stands where it belongs
-    const along = blankOf(cut.back, step), aside = seat.looks * (across - cut.strip.width) / 2, { x, y } = seat.way, long = Math.hypot(x, y);
+    const along = blankOf(cut.back, step), aside = seat.looks * (across - cut.strip.width) / 2, { x, y } = seat.way, long = lengthOf({ x, y });
     const at = movedAlong({ ...seat, at: { x: seat.at.x - y / long * aside, y: seat.at.y + x / long * aside } }, (along - cut.back) / 2);
     return [{ part, named, seat: at, give: step, form: { along, across, high, shape: shapeOf(cut, step) } }];
 }
@@ -86,7 +86,7 @@ function offOf({ corners: [back, backEnd, faceEnd, face], way }: Pick<Lie, 'corn
 }
 
 function movedAlong(seat: Seat, by: number): Seat {
-    const { x, y } = seat.way, length = Math.hypot(x, y);
+    const { x, y } = seat.way, length = lengthOf({ x, y });
     return { ...seat, at: { x: seat.at.x + x * by / length, y: seat.at.y + y * by / length } };
 }
 
@@ -121,8 +121,8 @@ function pooled(places: readonly { readonly place: Place; readonly named: Spot['
     };
     const able = places.filter(({ place: { part, form }, named }) =>
         isPooled({ part, bay: named.bay }, poolHidden, profileOf(named)) && form.off.every(off => off === 0)).map(({ place }) => place);
-    const lengthOf = ({ part, form }: Place): Ticks => (part === 'spacer' ? form.high : form.along);
-    const shorter = shorterBy(able, ({ part, form }) => `${part} ${form.across} ${part === 'spacer' ? form.along : form.high}`, lengthOf, poolHidden.value.slack);
+    const longOf = ({ part, form }: Place): Ticks => (part === 'spacer' ? form.high : form.along);
+    const shorter = shorterBy(able, ({ part, form }) => `${part} ${form.across} ${part === 'spacer' ? form.along : form.high}`, longOf, poolHidden.value.slack);
     return places.map(({ place }) => {
         const by = shorter.get(place) ?? 0, { part, form, rounded } = place;
         if (by === 0) return place;
@@ -138,11 +138,11 @@ function middleOf(line: Line, pairs: Pairs): Middle {
     const [blocking] = pairs.of('blocking', line.name), { corners: [a, , , d], way } = (blocking ?? pairs.of('bottom', line.name)[0]!).cut;
     // unlike sides have a bottom out of the middle
     const aside = blocking ? 0 : bottomReachAt(line, 'right') - bottomReachAt(line, 'left'), across = (placeAcross(way, d) - placeAcross(way, a) - aside) / 2;
-    return { at: { x: a.x - way.y / Math.hypot(way.x, way.y) * across, y: a.y + way.x / Math.hypot(way.x, way.y) * across }, way };
+    return { at: { x: a.x - way.y / lengthOf(way) * across, y: a.y + way.x / lengthOf(way) * across }, way };
 }
 
 function pointAlong({ at, way }: Middle, along: number): Point {
-    const by = (along - placeAlong(way, at)) / Math.hypot(way.x, way.y);
+    const by = (along - placeAlong(way, at)) / lengthOf(way);
     return { x: at.x + way.x * by, y: at.y + way.y * by };
 }
 

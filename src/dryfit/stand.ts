@@ -1,6 +1,6 @@
 import type { Rabbet } from '../job/model.ts';
 import { convexParts } from '../plane/convex-parts.ts';
-import type { Point, Vector } from '../plane/point.ts';
+import { lengthOf, type Point, type Vector } from '../plane/point.ts';
 import { twiceArea } from '../plane/polygon.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import { copedOff, type Lie } from '../takeoff/lie.ts';
@@ -23,7 +23,7 @@ export interface Seat {
 
 /** The seat of a piece that lies so: its back along the first two corners. */
 export function seatOf({ corners: [a, b, , d], way }: Pick<Lie, 'corners' | 'way'>, centered: boolean, down: Seat['down']): Seat {
-    const back = { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 }, long = Math.hypot(way.x, way.y);
+    const back = { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 }, long = lengthOf(way);
     // how far its face lies to the right of its back
     const aside = (way.x * (d.y - a.y) - way.y * (d.x - a.x)) / long, half = centered ? aside / 2 : 0;
     return { at: { x: back.x - way.y / long * half, y: back.y + way.x / long * half }, way, looks: aside > 0 ? 1 : -1, centered, down };
@@ -55,7 +55,7 @@ export function prismsOf(form: Form, seat: Seat): Prism[] {
 
 /** A prism for each of the convex parts of its shape. */
 function shaped({ along, across }: Form, { at: { x, y }, way, looks, centered }: Seat, corners: NonNullable<Form['shape']>, [top, foot]: [Ticks, Ticks]): Prism[] {
-    const long = Math.hypot(way.x, way.y), u = { x: way.x / long, y: way.y / long }, back = centered ? 0 - across / 2 : 0;
+    const long = lengthOf(way), u = { x: way.x / long, y: way.y / long }, back = centered ? 0 - across / 2 : 0;
     const outline = corners.map(([place, depth]): Point => {
         const ahead = place - along / 2, aside = looks * (back + depth);
         return { x: Math.round(x + u.x * ahead - u.y * aside), y: Math.round(y + u.y * ahead + u.x * aside) };
@@ -70,7 +70,7 @@ function slice(
 ): Prism[] {
     const startAt = (depth: Ticks): number => first * depth / across - along / 2, endAt = (depth: Ticks): number => along / 2 - last * depth / across;
     if (!(to > from) || !(foot > top) || endAt(from) <= startAt(from) || endAt(to) <= startAt(to)) return [];
-    const length = Math.hypot(way.x, way.y), u = { x: way.x / length, y: way.y / length }, back = centered ? 0 - across / 2 : 0;
+    const length = lengthOf(way), u = { x: way.x / length, y: way.y / length }, back = centered ? 0 - across / 2 : 0;
     const at = (place: number, depth: Ticks): Corner => {
         const aside = looks * (back + depth);
         return [Math.round(x + u.x * place - u.y * aside), Math.round(y + u.y * place + u.x * aside)];

@@ -21,15 +21,17 @@ export function differenceOver(a: number, d: number, b: number, c: number, by: n
 }
 
 /**
- * The same from both products with what each lost, in plain numbers; undefined where these leave open to which side it is rounded: near a half,
- * and where numbers are too large. What is lost in turn is less than 2^-52 of the difference and 2^-104 of the products; a quarter of a unit is left for it.
+ * The same from both products with what each lost, in plain numbers; undefined where these leave open to which side it is rounded. Each of the five roundings
+ * on the way is at most 2^-53 of what is rounded: all of them together less than 2^-51 of the quotient and 2^-104 of the products over the divisor.
  */
 function nearestOf(left: number, leftLost: number, right: number, rightLost: number, by: number): number | undefined {
-    const quotient = (left - right + (leftLost - rightLost)) / by, under = Math.floor(quotient);
-    const isOpen = Math.abs(quotient - under - 0.5) < 0.25 || !(Math.abs(quotient) < MOST_QUOTIENT) || !(Math.abs(left) + Math.abs(right) < MOST_PRODUCT);
+    const products = Math.abs(left) + Math.abs(right), quotient = (left - right + (leftLost - rightLost)) / by, size = Math.abs(quotient);
+    const off = size * 2 ** -51 + products / Math.abs(by) * 2 ** -104;
+    // a larger quotient than that has no halves left
+    const isOpen = Math.abs(quotient - Math.floor(quotient) - 0.5) <= off || !(size < 2 ** 48) || !(products < MOST_PRODUCT);
     return isOpen ? undefined : Math.round(quotient) + 0;
 }
-const MOST_QUOTIENT = 2 ** 48, MOST_PRODUCT = 2 ** 100;
+const MOST_PRODUCT = 2 ** 100;
 
 /** What a product of two whole numbers lost when it was rounded, exact (Dekker 1971, with Veltkamp's halves). */
 function lostIn(a: number, b: number, product: number): number {

@@ -1,5 +1,5 @@
 import { differenceOver, signOfDifference } from './exact.ts';
-import { primitive, type Point, type Vector } from './point.ts';
+import { lengthOf, primitive, type Point, type Vector } from './point.ts';
 
 /**
  * An infinite line with a direction: the points with a x + b y = c. (a, b) points to the right of somebody who walks along it,
@@ -30,9 +30,9 @@ export function turnedRound({ a, b, c }: Line): Line {
     return { a: 0 - a, b: 0 - b, c: 0 - c };
 }
 
-/** The same line turned a quarter to the right, through this point: square to it. */
-export function squareThrough(line: Line, point: Point): Line {
-    return lineThrough(point, { x: line.a, y: line.b });
+/** The same line turned a quarter to the right, through this point: square to it, in whole numbers as small as its own. */
+export function squareThrough({ a, b }: Line, { x, y }: Point): Line {
+    return { a: 0 - b, b: a, c: a * y - b * x };
 }
 
 /**
@@ -44,7 +44,7 @@ export function offset(line: Line, distance: number): Line {
     const { a, b, c } = line;
     if (a === 0 || b === 0) return { a, b, c: c + distance };
     if (Math.abs(a) === 1 && Math.abs(b) === 1) return { a, b, c: c + 2 * Math.round(distance * Math.SQRT1_2) };
-    return { a, b, c: c + Math.round(distance * Math.hypot(a, b)) };
+    return { a, b, c: c + Math.round(distance * lengthOf({ x: a, y: b })) };
 }
 
 /** Where they cross, to the nearest unit; undefined where they are parallel. The same in whatever order they are given. */
@@ -62,5 +62,5 @@ export function turn(line: Line, other: Line): number {
 /** How far the point lies to the right of the line, in units. */
 export function distanceFrom({ a, b, c }: Line, { x, y }: Point): number {
     const over = a * x + b * y - c;
-    return a === 0 || b === 0 ? over : over / Math.hypot(a, b);
+    return a === 0 || b === 0 ? over : over / lengthOf({ x: a, y: b });
 }

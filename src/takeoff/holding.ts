@@ -1,3 +1,4 @@
+import { distance } from '../plane/point.ts';
 import { grouped } from '../plain/groups.ts';
 import type { Ceiling } from '../ceiling/model.ts';
 import { joistsOf, type Joist, type LaidJoists } from '../ceiling/joists.ts';
@@ -56,7 +57,7 @@ function profileOf({ line, on }: Piece, { lines, around }: Ceiling): Profile | u
 
 function heldOf(piece: Piece, { runs, all, said }: LaidJoists, every: Ticks | undefined): Held {
     const [a, b, c, d] = piece.corners, start = { x: (a.x + d.x) / 2, y: (a.y + d.y) / 2 }, end = { x: (b.x + c.x) / 2, y: (b.y + c.y) / 2 };
-    const length = Math.hypot(end.x - start.x, end.y - start.y);
+    const length = distance(end, start);
     const intoBacking = every === undefined ? null : inRow(piece.back, every) * abreast(piece);
     if (length === 0) return { piece, finds: [], screws: every === undefined ? null : 0, intoBacking, open: { from: 0, to: 0 }, isFarApart: false };
     const axis = runs === 'north-south' ? 'x' : 'y', other = axis === 'x' ? 'y' : 'x';

@@ -5,7 +5,7 @@ import type { Flank } from '../ceiling/flanks.ts';
 import { arrangedOf, type LaidOut } from '../ceiling/plan.ts';
 import { grouped } from '../plain/groups.ts';
 import { kept } from '../plain/kept.ts';
-import { reach, reversed, type Point, type Vector } from '../plane/point.ts';
+import { lengthOf, reach, reversed, type Point, type Vector } from '../plane/point.ts';
 import { extentOf } from '../plane/polygon.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import { spliceLetter, type Place } from './ids.ts';
@@ -85,7 +85,7 @@ export const SQUARE: EndCut = { cut: 'square' };
 
 /** The corners of a piece once it is coped: at such an end it stands against the face of the other, which at a right angle is square to it. */
 export function onceCoped({ corners: [back, backEnd, faceEnd, face], cuts, way }: Lie): Corners {
-    const [first, last] = cuts, length = Math.hypot(way.x, way.y);
+    const [first, last] = cuts, length = lengthOf(way);
     const moved = (point: Point, from: Point, turn: 1 | -1): Point => {
         const by = turn * copedOff((placeAlong(way, from) - placeAlong(way, point)) * turn, Math.abs(acrossFrom(way, point, from))) / length;
         return { x: point.x + way.x * by, y: point.y + way.y * by };
@@ -105,7 +105,7 @@ export function copedOff(miter: number, across: number): number {
 }
 
 function acrossFrom(way: Vector, point: Point, to: Point): number {
-    return ((to.y - point.y) * way.x - (to.x - point.x) * way.y) / Math.hypot(way.x, way.y);
+    return ((to.y - point.y) * way.x - (to.x - point.x) * way.y) / lengthOf(way);
 }
 
 /** Corners in whole ticks, as they are drawn. */

@@ -1,3 +1,4 @@
+import { distance } from '../plane/point.ts';
 import type { JobSettings, Profile } from '../job/model.ts';
 import { term } from '../provenance/why.ts';
 import type { Ticks } from '../quantity/ticks.ts';
@@ -59,7 +60,7 @@ function isSquare(piece: Piece): boolean {
 
 /** As much shorter at either end, half a tick at the most to one side. */
 function placed({ corners, box }: Piece, by: Ticks): Pick<Piece, 'corners' | 'box'> {
-    const [a, b, c, d] = corners, long = Math.hypot(b.x - a.x, b.y - a.y), u = { x: (b.x - a.x) / long, y: (b.y - a.y) / long };
+    const [a, b, c, d] = corners, long = distance(b, a), u = { x: (b.x - a.x) / long, y: (b.y - a.y) / long };
     const first = Math.floor(by / 2), last = by - first;
     const moved = ({ x, y }: Corners[number], along: Ticks): Corners[number] => ({ x: Math.round(x + u.x * along), y: Math.round(y + u.y * along) });
     const shorter: Corners = [moved(a, first), moved(b, -last), moved(c, -last), moved(d, first)];

@@ -2,7 +2,7 @@ import type { Ceiling } from '../../ceiling/model.ts';
 import type { Biscuits } from '../../job/model.ts';
 import { grouped } from '../../plain/groups.ts';
 import { placeIn } from '../../plane/polygon.ts';
-import type { Point } from '../../plane/point.ts';
+import { distance, type Point } from '../../plane/point.ts';
 import type { Ticks } from '../../quantity/ticks.ts';
 import { isSlanted } from '../ends.ts';
 import type { Piece, TakeOff } from '../model.ts';
@@ -100,7 +100,7 @@ function alongIt(ticks: Ticks, end: Piece['ends'][number]): Ticks {
 
 /** Those that the end touches: two where they are spliced on the crossing. */
 function metBy({ corners: [a, b, c, d] }: Piece, which: 0 | 1, others: readonly Piece[]): Piece[] {
-    const [back, face, way] = which === 0 ? [a, d, b] : [b, c, a], long = Math.hypot(back.x - way.x, back.y - way.y) || 1;
+    const [back, face, way] = which === 0 ? [a, d, b] : [b, c, a], long = distance(back, way) || 1;
     // three points of the end, a hair in front of it and off its corners
     const ahead = { x: (back.x - way.x) * HAIR / long, y: (back.y - way.y) * HAIR / long };
     const points = [1 / 16, 1 / 2, 15 / 16].map((share): Point => ({

@@ -4,7 +4,7 @@ import { flankOf, sidesOf } from '../../ceiling/flanks.ts';
 import type { Line } from '../../ceiling/model.ts';
 import type { Biscuits, Side } from '../../job/model.ts';
 import { kept } from '../../plain/kept.ts';
-import type { Point } from '../../plane/point.ts';
+import { lengthOf, type Point } from '../../plane/point.ts';
 import { roundDown, roundUp } from '../../quantity/round.ts';
 import { placeAlong } from '../lie.ts';
 import type { Stretch } from '../runs.ts';
@@ -82,7 +82,7 @@ function endAt({ corners: [a, b, c, d] }: Strip, { corners }: Strip): Point {
 }
 /** How far a point is from the line through two others. */
 function apart(p: Point, a: Point, b: Point): number {
-    const dx = b.x - a.x, dy = b.y - a.y, long = Math.hypot(dx, dy);
+    const dx = b.x - a.x, dy = b.y - a.y, long = lengthOf({ x: dx, y: dy });
     return long === 0 ? Infinity : Math.abs((p.x - a.x) * dy - (p.y - a.y) * dx) / long;
 }
 
