@@ -21,8 +21,8 @@ export function samePoint(a: Point, b: Point): boolean {
 }
 
 /**
- * In the vector's unit. By a square root, which every engine has to round alike (IEEE 754), as it has not what it offers as hypotenuse, which takes many times as
- * long, too. Nothing here comes near the numbers whose squares are too large.
+ * In the vector's unit. By a square root, which every engine has to round alike (IEEE 754), as it has not what it offers as hypotenuse, which takes
+ * many times as long, too. Nothing here comes near the numbers whose squares are too large.
  */
 export function lengthOf({ x, y }: Vector): number {
     return Math.sqrt(x * x + y * y);
