@@ -1,11 +1,15 @@
 import type { Ceiling } from '../ceiling/model.ts';
 import type { Profile } from '../job/model.ts';
-import { BY_COUNT, BY_LENGTH, type Labor, type TimedByCount, type TimedByLength } from '../job/rates.ts';
+import { BY_COUNT, BY_LENGTH, closingTime, type Labor, type TimedByCount, type TimedByLength } from '../job/rates.ts';
+import { grouped } from '../plain/groups.ts';
+import { kept } from '../plain/kept.ts';
 import { placeKey, type Given } from '../provenance/source.ts';
 import { roundMoney } from '../quantity/money.ts';
 import { printRun } from '../quantity/print-length.ts';
 import { Rational } from '../quantity/rational.ts';
 import type { Ticks } from '../quantity/ticks.ts';
+import { closingAmong } from '../takeoff/closing/pieces.ts';
+import { bandSaid, closingSaid } from '../takeoff/closing/said.ts';
 import type { Joint, Part, Piece, TakeOff } from '../takeoff/model.ts';
 import type { LaborBasis, LaborLine, Missing, Phase } from './model.ts';
 
@@ -80,13 +84,18 @@ export function timedWork(room: PricedRoom, labor: Labor): readonly Timed[] {
     return new Book(labor).room(room);
 }
 
+/** Bottoms that biscuits keep from going straight up, but for those whose run is joined before it goes up. */
+const closingOf = kept(({ pieces, joints }: TakeOff, ceiling: Ceiling): readonly Piece[] => joints.some(({ biscuits }) => biscuits)
+    ? closingAmong(ceiling, pieces, bandSaid(ceiling.room)).filter(({ onlySplice }) => !onlySplice).map(({ piece }) => piece) : []);
+
 class Book {
     readonly lines: LaborLine[] = [];
     readonly missing: Missing[] = [];
 
     constructor(private readonly labor: Labor) {}
 
-    room({ ceiling, takeOff: { room: name, pieces, joints } }: PricedRoom): Timed[] {
+    room({ ceiling, takeOff }: PricedRoom): Timed[] {
+        const { room: name, pieces, joints } = takeOff;
         const show = ceiling.room.job.show.value;
         const details = new Map(ceiling.lines.map(line => [line.name, placeKey(line.section.profile.at)]));
         const ofGrid = ceiling.beams && placeKey(ceiling.beams.profile.at);
@@ -110,6 +119,12 @@ class Book {
         const byId = new Map(pieces.map(piece => [piece.id, piece]));
         for (const { kinds, rate, phase, what } of JOINTS) {
             count(rate, phase, what, joints.filter(({ kind }) => kinds.includes(kind)).map(joint => ofPiece(byId.get(joint.pieces[0])!)), 'joints');
+        }
+        for (const [way, own] of grouped(closingOf(takeOff, ceiling), piece => closingSaid(piece, ceiling)?.value)) {
+            const what = way === undefined ? 'closing pieces' : `closing pieces, ${way.replaceAll('-', ' ')}`, rate = closingTime(this.labor, way);
+            if (!rate) { this.lacks('labor.closing', `${own.length} ${what}`, name); continue; }
+            this.write(name, 'bottoms', what, rate, { by: 'count', count: own.length, unit: 'pieces', each: rate.value });
+            timed.push(...own.map(piece => ({ ...ofPiece(piece), minutes: rate.value })));
         }
         count('coffer', 'filling and sanding', 'coffers', ceiling.coffers.map(({ number }) => ({ of: { coffer: number }, detail: ofGrid })), 'coffers');
         return timed;

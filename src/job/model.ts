@@ -6,6 +6,7 @@ import type { PanelWords } from './back.ts';
 import type { Corner, Direction, Side } from './compass.ts';
 import type { Fixture } from './fixture.ts';
 import type { Joists } from './joists.ts';
+import type { ClosingWord } from './closing-word.ts';
 import type { GaugeLog, WallBow } from './found.ts';
 import type { Rates } from './rates.ts';
 import type { NotComputed } from './not-computed.ts';
@@ -197,7 +198,7 @@ export interface Bottom extends PartBase {
     readonly ease?: Given<Ticks>;
     readonly biscuits?: Given<Biscuits>;
     /** How those get in that biscuits keep from going straight up; undefined: nobody says. */
-    readonly closing?: Given<'slots-opened' | 'biscuits-left-out' | 'swung' | 'sprung' | 'kneed' | 'kerfed'>;
+    readonly closing?: Given<ClosingWord>;
     /** Cut long by this to press its end joints. */
     readonly press?: Given<Ticks>;
     readonly nails?: Given<Nails>;

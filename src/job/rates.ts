@@ -1,3 +1,4 @@
+import type { ClosingWord } from './closing-word.ts';
 import type { Given, Source } from '../provenance/source.ts';
 import type { Rational } from '../quantity/rational.ts';
 
@@ -28,6 +29,8 @@ export interface Labor {
     readonly day: Given<Rational>;
     readonly byLength: Partial<Record<TimedByLength, Given<Rational>>>;
     readonly byCount: Partial<Record<TimedByCount, Given<Rational>>>;
+    /** Minutes that a closing piece takes besides its foot and its joints: `of` one way, or whatever its way. */
+    readonly closing?: readonly Given<ClosingTime>[];
     /** Minutes of these that cutting one piece takes. */
     readonly cutting?: Given<Rational>;
     /** Shares: 1 is 100 %. */
@@ -37,6 +40,14 @@ export interface Labor {
         /** Profiles by where they are declared; none: every detail. */
         readonly of: readonly { readonly at: Source }[];
     }>;
+}
+
+interface ClosingTime { readonly minutes: Rational; readonly of?: ClosingWord }
+
+/** What a closing piece takes that gets in that way: what is said of it, else what is said of all. Undefined where nobody says. */
+export function closingTime({ closing = [] }: Pick<Labor, 'closing'>, way: ClosingWord | undefined): Given<Rational> | undefined {
+    const found = (way && closing.find(({ value: { of } }) => of === way)) ?? closing.find(({ value: { of } }) => of === undefined);
+    return found && { ...found, value: found.value.minutes };
 }
 
 export interface Bid {

@@ -1,10 +1,11 @@
 import type { Ceiling } from '../ceiling/model.ts';
+import type { ClosingWord } from '../job/closing-word.ts';
 import { grouped } from '../plain/groups.ts';
 import { capitalized, listed } from '../plain/words.ts';
 import { closingPieces } from '../putup/closing/pieces.ts';
 import { waysIn, type Way } from '../takeoff/closing/ways.ts';
 import type { Placing } from '../putup/model.ts';
-import { closingSaid, WAY_OF, type ClosingWord } from '../takeoff/closing/said.ts';
+import { closingSaid, WAY_OF } from '../takeoff/closing/said.ts';
 import { putUpOf } from '../putup/put-up.ts';
 import { spokenName } from '../takeoff/ids.ts';
 import { defineRule } from './rule.ts';

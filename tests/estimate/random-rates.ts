@@ -28,6 +28,7 @@ export const randomRates: fc.Arbitrary<Rates> = fc.record({
         day: fc.integer({ min: 300, max: 600 }).map(n => given(new Rational(n))),
         byLength: fc.record({ blocking: aFoot, side: aFoot, cleat: aFoot, bottom: aFoot, band: aFoot, trim: aFoot }),
         byCount: fc.record({ layout: each, panel: each, spacer: each, corner: each, butt: each, splice: each, coffer: each, 'set-up': each }),
+        closing: fc.array(fc.record({ minutes: hundredths(40), of: fc.constantFrom(undefined, 'slots-opened' as const) }).map(given), { maxLength: 2 }),
         firstBay: share(150), unfamiliar: maybe(hundredths(40).map(percent => given({ share: percent.div(100), of: [] }))),
     }),
     bid: fc.record({

@@ -22,6 +22,8 @@ const HALL: Change = ['room den "The den" {\n', `room hall "Hall" {
   grid { coffers-north 4; coffers-east 2; beams box; through north-south; perimeter { kind band; stock wide-8 } }
 }
 room den "The den" {\n`];
+/** Times for what closes. */
+const CLOSED: Change = ['  trim        3 min', '  closing     12 min per piece\n  closing     30 min per piece of slots-opened\n  trim        3 min'];
 /** Four walls that are no rectangle's, and beams that may run askew. */
 const OUT_OF_SQUARE: readonly Change[] = [
     ['  wall east   7\' 2"\n', '  wall east   7\' 2"\n  wall south  9\' 5"\n  wall west   7\' 2"\n'],
@@ -350,6 +352,7 @@ export const TRIALS: Readonly<Record<string, Trial>> = {
     'Labor.corner': is('corner      4 min', 'corner      5 min'),
     'Labor.butt': is('butt        6 min', 'butt        7 min'),
     'Labor.splice': is('splice      9 min', 'splice      10 min', ['longest-board    12\'', 'longest-board    8\'']),
+    'Labor.closing': is('closing     12 min per piece\n', 'closing     13 min per piece\n', HALL, ['closing   slots-opened', 'closing   kneed'], CLOSED), 'Labor.closing/of': is('of slots-opened\n', 'of kneed\n', HALL, CLOSED),
     'Labor.coffer': is('20 min per coffer', '22 min per coffer'),
     'Labor.set-up': is('6 min per set-up', '7 min per set-up'),
     'Labor.cutting': is('cutting     2 min', 'cutting     3 min', ['at 4\' 4" right-hand', 'at 4\' 6" right-hand']),

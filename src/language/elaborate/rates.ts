@@ -1,3 +1,4 @@
+import type { ClosingWord } from '../../job/closing-word.ts';
 import type { Profile } from '../../job/model.ts';
 import { BY_COUNT, BY_LENGTH, type Bid, type Labor, type Rates, type Sum, type Supplies } from '../../job/rates.ts';
 import type { Given } from '../../provenance/source.ts';
@@ -31,6 +32,8 @@ function laborBelow(near: Labor | undefined, far: Labor): Labor {
     return {
         ...far, ...said(near), day: near.day.said ? near.day : far.day,
         byLength: { ...far.byLength, ...said(near.byLength) }, byCount: { ...far.byCount, ...said(near.byCount) },
+        // the first that fits counts
+        ...(near.closing ?? far.closing) && { closing: [...near.closing ?? [], ...far.closing ?? []] },
     };
 }
 function bidBelow(near: Bid | undefined, far: Bid): Bid {
@@ -56,7 +59,7 @@ export function readLabor(reading: Reading, declaration: ast.Labor | undefined, 
         crew: crewOf(reading), rate: perHour(sum(reading, 'crew', 'rate')),
         day,
         byLength: times(reading, BY_LENGTH), byCount: times(reading, BY_COUNT),
-        cutting: exact(reading, 'cutting'),
+        ...closingOf(reading), cutting: exact(reading, 'cutting'),
         firstBay: exact(reading, 'first-bay'),
         unfamiliar: share && { ...share, value: { share: share.value, of: profilesOf(reading) } },
     };
@@ -118,6 +121,15 @@ function times<Key extends string>(reading: Reading, names: Readonly<Record<Key,
         if (time) times[key] = time;
     }
     return times;
+}
+
+/** The last line of each way counts. */
+function closingOf(reading: Reading): Pick<Labor, 'closing'> {
+    const closing = reading.each('closing', (found, line) => {
+        const minutes = reading.amountOf(found), word = reading.modOn(line, 'closing', 'of')?.known.value;
+        return minutes && { minutes: minutes.exact, ...word?.is === 'word' && { of: word.word as ClosingWord } };
+    });
+    return closing.length > 0 ? { closing: closing.reverse() } : {};
 }
 
 function profilesOf(reading: Reading): Profile[] {

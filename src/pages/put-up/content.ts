@@ -7,7 +7,7 @@ import { grouped } from '../../plain/groups.ts';
 import { kept, MOST_ROOMS } from '../../plain/kept.ts';
 import type { Tape } from '../../quantity/print-length.ts';
 import { Rational } from '../../quantity/rational.ts';
-import { closingsTold } from '../../report/put-up/closing-words.ts';
+import { closingsTold, closingTimeWords } from '../../report/put-up/closing-words.ts';
 import { putUpContent as tellOf, type RoomPutUp, type StepTold } from '../../report/put-up/content.ts';
 import { howOf, type How } from '../../report/put-up/how.ts';
 import type { LeafSection } from '../../report/leaf.ts';
@@ -63,6 +63,8 @@ export interface StepOnPage {
     readonly ways: readonly (readonly [pieces: string, way: string])[];
     /** Closing pieces of it, with what they lack and their ways in, the best first; those that get in alike together. */
     readonly closing: readonly { readonly names: string; readonly wanted: string; readonly ways: readonly string[] }[];
+    /** What getting these in takes. */
+    readonly closingTime: readonly string[];
     /** A joint is glued in it. */
     readonly isGlued: boolean;
     readonly cautions: readonly string[];
@@ -86,7 +88,7 @@ export function putUpContent(room: RoomOnPage, wishes: Wishes): PutUpContent {
     const firsts = firstWaits(steps), gate = steps.findLast(({ step }) => step.kind === 'first-bay')?.step.number;
     const onPage = steps.map(step => ({ day: step.shift?.first ?? null, minutes: step.minutes, step: stepOnPage(step, told, {
         tape, sources, gate: step.step.number === gate, after: afterWords(firsts.get(step.step.number)!),
-        hasCrews: steps.some(({ shift }) => shift && shift.crew > 1), show: job.show.value,
+        hasCrews: steps.some(({ shift }) => shift && shift.crew > 1), show: job.show.value, ceiling,
     }) }));
     return {
         isLooking: false, summary: summaryWords(told, job.show.value), cycle: putUp.cycle ? cycleWords(putUp.cycle, putUp.stuck.length) : '',
@@ -106,19 +108,20 @@ function hoursOf(minutes: readonly Rational[]): string {
 
 interface Told {
     readonly tape: Tape; readonly sources: Sources; readonly gate: boolean; readonly after: string; readonly hasCrews: boolean;
-    readonly show: Parameters<typeof pieceTitle>[1];
+    readonly show: Parameters<typeof pieceTitle>[1]; readonly ceiling: Ceiling;
 }
 
-function stepOnPage(told: StepTold, all: RoomPutUp, { tape, sources, gate, after, hasCrews, show }: Told): StepOnPage {
+function stepOnPage(told: StepTold, all: RoomPutUp, { tape, sources, gate, after, hasCrews, show, ceiling }: Told): StepOnPage {
     const { step, people, minutes, shift, fasteners, joints, up } = told, ids = new Set(step.placings.map(({ piece }) => piece.id));
-    const closings = closingsTold(all.closings.filter(({ closing: { piece } }) => ids.has(piece.id)), tape);
+    const own = all.closings.filter(({ closing: { piece } }) => ids.has(piece.id)), closings = closingsTold(own, tape);
     return {
         number: step.number, kind: step.kind, what: stepWords(step), people, after, hours: minutes ? hoursText(minutes) : '',
         days: !shift || shift.first === shift.last ? '' : `${shift.first} to ${shift.last}`, crew: hasCrews ? shift?.crew ?? null : null,
         pieces: step.placings.map(({ piece }) =>
             ({ key: piece.id, name: withoutRoom(piece.id), title: pieceTitle(piece, show), at: sources.number(piece.source), isUp: up.has(piece) })),
         fasteners: fasteners.map(({ count, what }) => `${count} ${what}`), ways: waysIn(step.placings, tape), isGlued: joints.length > 0 && step.kind !== 'first-bay',
-        closing: closings.map(({ names, wanted, ways }) => ({ names, wanted, ways })), cautions: stepCautions(told, closings.some(({ bends }) => bends)),
+        closing: closings.map(({ names, wanted, ways }) => ({ names, wanted, ways })), closingTime: closingTimeWords(own, ceiling),
+        cautions: stepCautions(told, closings.some(({ bends }) => bends)),
         ...gate && all.putUp.firstBay ? { gate: { coffer: all.putUp.firstBay.coffer, rows: all.measures.map(measure => measureRow(measure, tape)) } } : {},
     };
 }

@@ -74,7 +74,7 @@ ${isOpen && body(step, content, id)}
 ${gate && gateMarkup(gate, id)}</li>`;
 }
 
-function body({ kind, pieces, fasteners, ways, closing, isGlued, cautions }: StepOnPage, { how }: PutUpContent, id: string): Html {
+function body({ kind, pieces, fasteners, ways, closing, closingTime, isGlued, cautions }: StepOnPage, { how }: PutUpContent, id: string): Html {
     const told = how.filter(each => each.kind === kind || isGlued && each.kind === 'glue');
     return html`<div class="body" id="${id}-body">
 <ul class="pieces" ${attributes({ 'aria-label': t('Pieces') })}>${pieces.map(({ key, name, title, at, isUp }) => html`<li><button type="button" class="link piece" ${attributes({ id: `piece-${key}`, 'data-key': key, 'data-at': at, title })}>${name}</button>${isUp && html` <span class="soft">${t('is up')}</span>`}</li>`)}</ul>
@@ -82,6 +82,7 @@ ${fasteners.length > 0 && html`<p>${t('With {0}.', fasteners.join('; '))}</p>`}
 ${ways.map(([names, way]) => html`<p><b>${names}:</b> ${way}.</p>`)}
 ${closing.map(({ names, wanted, ways: own }) => html`<div class="closing"><p>${t('{0}: {1} shorter would do, for a while. Ways in, the best first:', names, wanted)}</p>
 ${own.length > 0 ? html`<ol>${own.map(way => html`<li>${way}</li>`)}</ol>` : html`<p>${t('None of those that are known works.')}</p>`}</div>`)}
+${closingTime.map(words => html`<p>${words}</p>`)}
 ${told.map(({ head, words }) => html`<p class="soft"><b>${head}.</b> ${words}</p>`)}
 ${careful(cautions, t('Take care'), `${id}-care`)}
 </div>`;

@@ -10,6 +10,11 @@ export function hoursText(minutes: Rational): string {
     return `${minutes.div(60).valueOf().toFixed(1)} h`;
 }
 
+/** Minutes to a tenth: `12 min`. */
+export function minutesText(minutes: Rational): string {
+    return `${Number(minutes.valueOf().toFixed(1))} min`;
+}
+
 /** Days to a tenth; they are a crew's, at its own hours a day. */
 export function daysText(days: Rational): string {
     const tenths = days.valueOf().toFixed(1);

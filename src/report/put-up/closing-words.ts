@@ -1,8 +1,13 @@
+import type { Ceiling } from '../../ceiling/model.ts';
+import { closingTime } from '../../job/rates.ts';
+import { Rational } from '../../quantity/rational.ts';
+import { closingSaid } from '../../takeoff/closing/said.ts';
 import type { Way } from '../../takeoff/closing/ways.ts';
 import { grouped } from '../../plain/groups.ts';
 import { counted, listed } from '../../plain/words.ts';
 import { printMark, type Tape } from '../../quantity/print-length.ts';
 import type { Ticks } from '../../quantity/ticks.ts';
+import { minutesText } from '../estimate/words.ts';
 import { nameInRoom } from '../../takeoff/ids.ts';
 import type { RoomPutUp } from './content.ts';
 
@@ -40,6 +45,18 @@ export function closingsTold(closings: RoomPutUp['closings'], tape: Tape): Closi
         .map(alike => ({ ...alike[0]!, names: listed(alike.map(({ name }) => name)) }));
 }
 const MOST_WAYS = 3;
+
+/** What getting them in takes by the rates of the labor; nothing where there is no labor at all. */
+export function closingTimeWords(closings: RoomPutUp['closings'], ceiling: Ceiling): string[] {
+    const { labor } = ceiling.room.rates, those = closings.filter(({ closing: { onlySplice } }) => !onlySplice);
+    if (!labor.at || those.length === 0) return [];
+    const times = grouped(those, ({ closing: { piece } }) => closingTime(labor, closingSaid(piece, ceiling)?.value)?.value.toFraction());
+    return [...times].map(([minutes, own]) => {
+        const which = times.size === 1 ? own.length === 1 ? 'it' : 'them' : listed(own.map(({ closing: { piece } }) => nameInRoom(piece)));
+        return minutes === undefined ? `What getting ${which} in takes is not in the hours: \`labor\` says no \`closing\`.`
+            : `Getting ${which} in takes ${minutesText(new Rational(minutes))}${own.length > 1 ? ' each' : ''} by the rates; that is in the hours of the steps.`;
+    });
+}
 
 /** How a closing piece moves on its way in, in a few words. */
 export function shortWay(way: Way): string {

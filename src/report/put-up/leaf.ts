@@ -12,7 +12,7 @@ import { withoutRoom } from '../../takeoff/ids.ts';
 import { hoursText } from '../estimate/words.ts';
 import { titleOf, type House, type RoomPieces } from '../house.ts';
 import type { Leaf, LeafSection } from '../leaf.ts';
-import { closingsTold } from './closing-words.ts';
+import { closingsTold, closingTimeWords } from './closing-words.ts';
 import type { RoomPutUp, StepTold } from './content.ts';
 import { otherChoice, otherChoiceWords } from './other-choice.ts';
 import { howOf, type How } from './how.ts';
@@ -92,7 +92,7 @@ function closingSection(room: string, { closings, putUp }: RoomPutUp, ceiling: C
         return told.map((way, i) => [i === 0 ? names : '', i === 0 ? wanted : '', way]);
     });
     return [{
-        heading: `closing pieces, room ${room}`, words: [...other ? otherChoiceWords(other, tape) : [], 'For a while each would have to be so much shorter than it is. Ways in, the best first; figures of bent wood are approximate, and a scrap of the same board tells.'],
+        heading: `closing pieces, room ${room}`, words: [...other ? otherChoiceWords(other, tape) : [], 'For a while each would have to be so much shorter than it is. Ways in, the best first; figures of bent wood are approximate, and a scrap of the same board tells.', ...closingTimeWords(closings, ceiling)],
         table: { head: ['piece', 'shorter by', 'way in'], rows, figures: [1] },
     }];
 }

@@ -1,11 +1,11 @@
 import type { Ceiling } from '../../ceiling/model.ts';
+import type { ClosingWord } from '../../job/closing-word.ts';
 import type { Bottom as BottomSaid, Room } from '../../job/model.ts';
 import type { Piece } from '../model.ts';
 import type { BottomOrder } from './bottoms.ts';
 import { closingAmong, type Closing } from './pieces.ts';
 import { waysIn, type Way } from './ways.ts';
 
-export type ClosingWord = NonNullable<BottomSaid['closing']>['value'];
 /** The ways in by the words of the text. */
 export const WAY_OF: Readonly<Record<ClosingWord, Way['kind']>> = {
     'slots-opened': 'open-slots', 'biscuits-left-out': 'leave-out', swung: 'swing', sprung: 'spring', kneed: 'knee', kerfed: 'kerfs',
