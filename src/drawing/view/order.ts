@@ -5,44 +5,114 @@ import type { Vector } from './eye.ts';
 export interface Seen { readonly prism: Prism; readonly frame: Frame; readonly depth: number }
 interface Frame { readonly left: number; readonly right: number; readonly top: number; readonly foot: number }
 
+/** A thing in two parts, which together are seen as it was; none of what is too short to be cut. */
+type Cutting<Each> = (each: Each) => readonly [Each, Each] | undefined;
+
 /**
  * The order in which prisms are painted, the farthest first, so that what is nearer covers what is behind it. Of two solids that
  * are not in each other there is always a plane between them; the one on the eye's side of it hides the other. Where that
- * leads round in a circle, or two are in each other, the farther middle goes first.
+ * leads round in a circle, as it does where a long bottom lies before a side in one bay and behind one in the next, the longest of the circle is cut in
+ * two, which go on apart. Where nothing is left to cut, or two are in each other, the farther middle goes first.
  */
-export function paintOrder<Each extends Seen>(all: readonly Each[], eye: Vector): readonly Each[] {
-    const byDepth = [...all].sort((a, b) => b.depth - a.depth);
-    const number = new Map(byDepth.map((each, i) => [each, i]));
-    // those that each one hides, and how many of them are not painted yet
-    const hiddenBy: number[][] = byDepth.map(() => []);
-    const waiting = byDepth.map(() => 0);
-    for (const [a, b] of overlapping(byDepth)) {
-        const nearer = nearerOf(a.prism, b.prism, eye);
-        if (nearer === 0) continue;
-        const [front, back] = nearer > 0 ? [number.get(a)!, number.get(b)!] : [number.get(b)!, number.get(a)!];
-        hiddenBy[back]!.push(front);
-        waiting[front]!++;
-    }
-    return painted(byDepth, hiddenBy, waiting);
+export function paintOrder<Each extends Seen>(all: readonly Each[], eye: Vector, inTwo: Cutting<Each> = () => undefined): readonly Each[] {
+    return new Painting([...all].sort((a, b) => b.depth - a.depth), eye, inTwo).inOrder();
 }
 
-function painted<Each>(byDepth: readonly Each[], hiddenBy: readonly (readonly number[])[], waiting: number[]): readonly Each[] {
-    const order: Each[] = [];
-    const isDone = byDepth.map(() => false);
-    const ready = byDepth.flatMap((_, i) => (waiting[i] === 0 ? [i] : [])).reverse();
-    let farthest = 0;
-    while (order.length < byDepth.length) {
-        let next = ready.pop();
-        if (next === undefined) {
-            while (isDone[farthest]) farthest++;
-            next = farthest;
-        }
-        if (isDone[next]) continue;
-        isDone[next] = true;
-        order.push(byDepth[next]!);
-        for (const front of hiddenBy[next]!) if (--waiting[front]! === 0) ready.push(front);
+/** So many cuts for each thing, and there are things in each other that no cut parts. */
+const MOST_CUTS = 4;
+
+class Painting<Each extends Seen> {
+    private readonly order: Each[] = [];
+    /** What each one hides, and what it waits for: what lies behind it. */
+    private readonly before: number[][] = [];
+    private readonly behind: number[][] = [];
+    /** How many of these are not painted yet. */
+    private readonly waiting: number[] = [];
+    private readonly isDone: boolean[] = [];
+    private readonly ready: number[];
+    private cutsLeft: number;
+
+    constructor(private readonly things: Each[], private readonly eye: Vector, private readonly inTwo: Cutting<Each>) {
+        for (const _ of things) this.enter();
+        const number = new Map(things.map((thing, i) => [thing, i]));
+        for (const [a, b] of overlapping(things)) this.relate(number.get(a)!, number.get(b)!);
+        this.ready = things.flatMap((_, i) => (this.waiting[i] === 0 ? [i] : [])).reverse();
+        this.cutsLeft = MOST_CUTS * things.length;
     }
-    return order;
+
+    inOrder(): readonly Each[] {
+        let farthest = 0;
+        for (;;) {
+            const next = this.ready.pop();
+            if (next !== undefined) {
+                if (!this.isDone[next]) this.paint(next);
+                continue;
+            }
+            while (this.isDone[farthest]) farthest++;
+            if (farthest === this.things.length) return this.order;
+            if (!this.cutOneOf(this.circleFrom(farthest))) this.paint(farthest);
+        }
+    }
+
+    private enter(): void {
+        this.before.push([]);
+        this.behind.push([]);
+        this.waiting.push(0);
+        this.isDone.push(false);
+    }
+
+    private relate(a: number, b: number): void {
+        const nearer = nearerOf(this.things[a]!.prism, this.things[b]!.prism, this.eye);
+        if (nearer === 0) return;
+        const [front, back] = nearer > 0 ? [a, b] : [b, a];
+        this.before[back]!.push(front);
+        this.behind[front]!.push(back);
+        this.waiting[front]!++;
+    }
+
+    private paint(next: number): void {
+        this.order.push(this.things[next]!);
+        this.leave(next);
+    }
+
+    private leave(next: number): void {
+        this.isDone[next] = true;
+        for (const front of this.before[next]!) if (--this.waiting[front]! === 0) this.ready.push(front);
+    }
+
+    /** From one that waits to one that it waits for, until one comes again. */
+    private circleFrom(first: number): readonly number[] {
+        const at = new Map<number, number>(), way: number[] = [];
+        let next = first;
+        while (!at.has(next)) {
+            at.set(next, way.length);
+            way.push(next);
+            next = this.behind[next]!.find(back => !this.isDone[back])!;
+        }
+        return way.slice(at.get(next));
+    }
+
+    private cutOneOf(circle: readonly number[]): boolean {
+        const longest = circle.reduce((a, b) => (lengthOf(this.things[b]!) > lengthOf(this.things[a]!) ? b : a));
+        const parts = this.cutsLeft > 0 && this.inTwo(this.things[longest]!);
+        if (!parts) return false;
+        this.cutsLeft--;
+        for (const part of parts) {
+            const own = this.things.push(part) - 1;
+            this.enter();
+            for (let other = 0; other < own; other++) {
+                if (!this.isDone[other] && other !== longest && areOverlapping(this.things[other]!, part)) this.relate(other, own);
+            }
+        }
+        this.leave(longest);
+        for (let own = this.things.length - parts.length; own < this.things.length; own++) if (this.waiting[own] === 0) this.ready.push(own);
+        return true;
+    }
+}
+
+function lengthOf({ prism: { outline } }: Seen): number {
+    const [xs, ys] = [outline.map(([x]) => x), outline.map(([, y]) => y)];
+    return Math.max(Math.max(...xs) - Math.min(...xs), Math.max(...ys) - Math.min(...ys));
 }
 
 /** Pairs whose pictures overlap, by a sweep from left to right. */
@@ -51,9 +121,13 @@ function* overlapping<Each extends Seen>(all: readonly Each[]): Iterable<readonl
     let open: Each[] = [];
     for (const each of fromLeft) {
         open = open.filter(other => other.frame.right > each.frame.left);
-        for (const other of open) if (other.frame.top < each.frame.foot && each.frame.top < other.frame.foot) yield [other, each];
+        for (const other of open) if (areOverlapping(other, each)) yield [other, each];
         open.push(each);
     }
+}
+
+function areOverlapping({ frame: a }: Seen, { frame: b }: Seen): boolean {
+    return a.left < b.right && b.left < a.right && a.top < b.foot && b.top < a.foot;
 }
 
 /**

@@ -1,10 +1,11 @@
 import type { Ceiling } from '../../ceiling/model.ts';
 import type { Prism, Solid } from '../../dryfit/model.ts';
 import { TICKS_PER_INCH } from '../../quantity/ticks.ts';
-import type { Part } from '../../takeoff/model.ts';
+import type { Part, Piece } from '../../takeoff/model.ts';
 import type { Point } from '../display-list.ts';
 import { cleanText } from '../../text/clean-text.ts';
 import { cross, dot, eyeFor, minus, seenAt, unit, type Eye, type Vector } from './eye.ts';
+import { inTwo, type Face, type Shape } from './in-two.ts';
 import { meshesOf } from './mesh.ts';
 import { paintOrder, type Seen } from './order.ts';
 import { shadowOn } from './shadow.ts';
@@ -48,38 +49,53 @@ export function drawView(ceiling: Ceiling, solids: readonly Solid[]): Picture {
         const [x, y] = seenAt(eye, spot);
         return [WIDTH / 2 + x * scale, HEIGHT / 2 - y * scale];
     };
-    const patch = (corners: readonly Vector[]): readonly Patch[] => {
-        const normal = normalOf(corners);
-        return dot(normal, minus(eye.at, corners[0]!)) <= 0 ? [] : [{ points: corners.map(at), light: Math.max(0, dot(normal, LIGHT)) }];
+    const things: readonly Thing[] = [
+        ...solids.flatMap(solid => meshesOf(solid).map((mesh, i): Thing => ({ ...shapeOf(solid.prisms[i]!, mesh, eye), of: solid.piece }))),
+        ...ceiling.walls.map((wall): Thing => ({ ...wallShape(wall, depth + WALL_BELOW, eye), of: wall })),
+    ];
+    const seen = (thing: Thing): Standing => {
+        const corners = cornersOf(thing.prism);
+        const away = corners.reduce((sum, corner) => sum + dot(minus(corner, eye.at), eye.ahead), 0) / corners.length;
+        return { ...thing, frame: frameOf(corners.map(at)), depth: away };
     };
-    const seen = solids.flatMap(solid => meshesOf(solid).map((mesh, i) => ({ prism: solid.prisms[i]!, ...seenPrism(solid, mesh, eye, at, patch) })));
-    const walls = ceiling.walls.map(wall => seenWall(wall, depth + WALL_BELOW, eye, at, patch)),
-        outline = ceiling.walls.map(({ from: { x, y } }): Point => [x, y]);
+    const halves = (thing: Standing): readonly [Standing, Standing] | undefined => {
+        const [one, other] = inTwo(thing) ?? [];
+        return one && other && [seen({ ...one, of: thing.of }), seen({ ...other, of: thing.of })];
+    };
+    const outline = ceiling.walls.map(({ from: { x, y } }): Point => [x, y]);
     const title = ['Ceiling from below', room.title ?? room.name, room.job.title?.value].filter(Boolean).join(', ');
     return {
         title: cleanText(title), description: cleanText(`Seen from the floor, in perspective: ${solids.length} pieces.`), width: WIDTH, height: HEIGHT,
         // it looks straight down
         ground: [{ points: outline.map(([x, y]) => at([x, y, 0])), light: LIGHT[2] }],
         shadows: shadowsOf(solids, WINDOW, outline).map(shadow => shadow.map(([x, y]) => at([x, y, 0]))),
-        things: paintOrder<PaintedPrism | PaintedWall>([...seen, ...walls], eye.at).filter(({ faces }) => faces.length > 0)
-            .map(each => ('wall' in each ? { wall: each.wall, faces: each.faces }
-            : { piece: each.piece, part: each.part, faces: each.faces, edges: each.edges })),
+        things: paintOrder(things.map(seen), eye.at, halves).filter(({ faces }) => faces.length > 0).map(each => drawn(each, at)),
     };
 }
 
-type PaintedPrism = SeenPrism & Seen;
-type PaintedWall = SeenWall & Seen;
+/** A prism of a piece, or a wall, where it stands. */
+type Thing = Shape & { readonly of: Piece | Wall };
+type Standing = Thing & Seen;
+type Wall = Ceiling['walls'][number];
+
+function drawn({ of, faces, edges }: Thing, at: (spot: Vector) => Point): SeenPrism | SeenWall {
+    const patches = faces.map(({ corners, light }): Patch => ({ points: corners.map(at), light }));
+    return 'part' in of ? { piece: of.id, part: of.part, faces: patches, edges: edges.map(([from, to]) => [at(from), at(to)] as const) }
+        : { wall: of.name, faces: patches };
+}
 
 /** Thick enough to be a prism, so thin that nothing is in it: what is seen of it is its inner face. */
 const THIN = 8;
 
-function seenWall({ name, from, to, length }: Ceiling['walls'][number], high: number, eye: Eye, at: (spot: Vector) => Point,
-    patch: (corners: readonly Vector[]) => readonly Patch[]): PaintedWall {
+function wallShape({ from, to, length }: Wall, high: number, eye: Eye): Shape {
     const out = { x: (to.y - from.y) / length * THIN, y: (from.x - to.x) / length * THIN };
     const prism: Prism = { outline: [[from.x + out.x, from.y + out.y], [to.x + out.x, to.y + out.y], [to.x, to.y], [from.x, from.y]], top: 0, foot: high };
     const inner: readonly Vector[] = [[to.x, to.y, 0], [from.x, from.y, 0], [from.x, from.y, high], [to.x, to.y, high]];
-    return { wall: name, faces: patch(inner), prism, depth: inner.reduce((sum, corner) => sum + dot(minus(corner, eye.at), eye.ahead), 0) / 4,
-        frame: frameOf(inner.map(at)) };
+    return { prism, faces: [inner].flatMap(face => facing(face, eye)), edges: [] };
+}
+
+function cornersOf({ outline, top, foot }: Prism): readonly Vector[] {
+    return outline.flatMap(([x, y]): readonly Vector[] => [[x, y, top], [x, y, foot]]);
 }
 
 function frameOf(points: readonly Point[]): Seen['frame'] {
@@ -87,20 +103,19 @@ function frameOf(points: readonly Point[]): Seen['frame'] {
     return { left: Math.min(...xs), right: Math.max(...xs), top: Math.min(...ys), foot: Math.max(...ys) };
 }
 
-function seenPrism(
-    solid: Solid, { corners, faces, edges }: ReturnType<typeof meshesOf>[number], eye: Eye, at: (spot: Vector) => Point,
-    patch: (corners: readonly Vector[]) => readonly Patch[],
-) {
-    const all = faces.map(face => face.map(i => corners[i]!)).map(face => ({ face, normal: normalOf(face), patches: patch(face) }));
-    const front = all.filter(({ patches }) => patches.length > 0);
-    const onFront = ([from, to]: readonly [number, number]) =>
-        front.some(({ face, normal }) => [from, to].every(i => Math.abs(dot(minus(corners[i]!, face[0]!), normal)) < 2));
-    const points = corners.map(at);
-    return {
-        piece: solid.piece.id, part: solid.piece.part, depth: corners.reduce((sum, corner) => sum + dot(minus(corner, eye.at), eye.ahead), 0) / corners.length,
-        faces: front.flatMap(({ patches }) => patches), edges: edges.filter(onFront).map(([from, to]) => [points[from]!, points[to]!] as const),
-        frame: frameOf(points),
-    };
+function shapeOf(prism: Prism, { corners, faces, edges }: ReturnType<typeof meshesOf>[number], eye: Eye): Shape {
+    const front = faces.flatMap(face => facing(face.map(i => corners[i]!), eye));
+    const onFront = ([from, to]: readonly [number, number]) => front.some(({ corners: [on, ...others] }) => {
+        const normal = normalOf([on!, ...others]);
+        return [from, to].every(i => Math.abs(dot(minus(corners[i]!, on!), normal)) < 2);
+    });
+    return { prism, faces: front, edges: edges.filter(onFront).map(([from, to]) => [corners[from]!, corners[to]!] as const) };
+}
+
+/** A face with the light on it; nothing where it looks away from the eye. */
+function facing(corners: readonly Vector[], eye: Eye): Face[] {
+    const normal = normalOf(corners);
+    return dot(normal, minus(eye.at, corners[0]!)) <= 0 ? [] : [{ corners, light: Math.max(0, dot(normal, LIGHT)) }];
 }
 
 /** Pointing out of what it belongs to, of length one. */
