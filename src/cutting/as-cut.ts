@@ -1,3 +1,4 @@
+import { spoiledAtBench } from './at-bench.ts';
 import type { AsCut, CutBoard, CutName, Room } from '../job/model.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import { nameInRoom } from '../takeoff/ids.ts';
@@ -76,13 +77,17 @@ interface Credit {
     may(name: string): number;
 }
 
+/** What a room says of its wood. */
+type Said = Pick<Room, 'cutBoards' | 'spoiled'> & Partial<Pick<Room, 'measuredBoards'>>;
+
 /**
  * What counts of that which a room says is cut. A piece that does not fit any more counts for nothing, so it is to be cut again; one
- * that is said to be spoiled is first of all one that does not fit.
+ * that is said to be spoiled is first of all one that does not fit. So is one that was cut from a board that is no good for it, as that was measured.
  */
-export function creditOf({ cutBoards, spoiled }: Pick<Room, 'cutBoards' | 'spoiled'>, pieces: readonly Piece[]): Credit {
+export function creditOf({ cutBoards, spoiled, measuredBoards = [] }: Said, pieces: readonly Piece[]): Credit {
     const byName = new Map(pieces.map(piece => [nameInRoom(piece), piece]));
-    const bad = countOf(spoiled.map(({ value }) => value));
+    const bad = countOf(spoiled.map(({ value }) => value)), isCut = new Set(cutBoards.flatMap(({ into }) => into.map(({ value }) => value)));
+    for (const name of spoiledAtBench({ measuredBoards }, pieces)) if (isCut.has(name) && !bad.has(name)) bad.set(name, 1);
     const fitting = new Map<string, number>(), unfit = new Map<string, number>();
     const misfits: Misfit[] = [];
     for (const board of cutBoards) {
@@ -103,7 +108,7 @@ export function creditOf({ cutBoards, spoiled }: Pick<Room, 'cutBoards' | 'spoil
 }
 
 /** Pieces that are cut, as the room says. */
-export function cutAlready(room: Pick<Room, 'cutBoards' | 'spoiled'>, pieces: readonly Piece[]): ReadonlySet<Piece> {
+export function cutAlready(room: Said, pieces: readonly Piece[]): ReadonlySet<Piece> {
     const credit = room.cutBoards.length > 0 ? creditOf(room, pieces) : undefined;
     return new Set(credit ? pieces.filter(piece => credit.wanted(nameInRoom(piece)) === 0) : []);
 }

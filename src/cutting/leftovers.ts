@@ -32,14 +32,16 @@ export function leftoversOf(plans: readonly { readonly plan: BoardPlan; readonly
         const planned = cut.filter(({ board }) => board.from !== 'already cut');
         const unused = without(stock, planned.map(({ board }) => board).filter(board => board.from === 'on hand'));
         const offcuts = planned.flatMap(({ board, job: { cutTo } }) =>
-            board.strips.filter(strip => strip.kept).map(({ offcut, rippedTo }) => ({ rippedTo, length: roundDown(offcut, cutTo.value) })));
+            board.strips.filter(strip => strip.kept).map(({ offcut, rippedTo = board.width }) => ({ rippedTo, length: roundDown(offcut, cutTo.value) })));
         const share = cut[0]?.job.offcutWorth?.value;
         return {
             stock, show: cut[0]?.job.show.value ?? 'feet-inches',
             pieces: gathered([
-                ...unused, ...offcuts.filter(one => one.rippedTo === undefined).map(({ length }) => ({ count: 1, length, ...worthOf(length, stock, share) })),
+                ...unused.filter(({ width }) => width === undefined),
+                ...offcuts.filter(one => one.rippedTo === undefined).map(({ length }) => ({ count: 1, length, ...worthOf(length, stock, share) })),
             ]),
             strips: stripsOf([
+                ...unused.flatMap(({ width, length }) => (width === undefined ? [] : { width, length })),
                 ...offcuts.flatMap(({ rippedTo, length }) => (rippedTo === undefined ? [] : { width: rippedTo, length })),
                 ...planned.flatMap(({ board, job }) => besideStrips(board, stock, job)),
             ]),
@@ -49,7 +51,7 @@ export function leftoversOf(plans: readonly { readonly plan: BoardPlan; readonly
 
 /** What is left in width beside the strips of a board or section that is ripped, over its whole length, where it is worth keeping. */
 export function besideStrips(board: Board, { width, sheet }: Stock, { kerf, cutTo, shortestOffcut }: JobSettings): { width: Ticks; length: Ticks }[] {
-    const across = board.crosswise ? board.length : width?.value.ticks;
+    const across = board.crosswise ? board.length : board.width ?? width?.value.ticks;
     if (across === undefined) return [];
     return rippedParts(board).flatMap(({ section, strips }) => {
         const left = roundDown(across - strips.reduce((sum, { rippedTo }) => sum + (rippedTo ?? 0) + kerf.value, 0), cutTo.value);
@@ -61,13 +63,13 @@ export function besideStrips(board: Board, { width, sheet }: Stock, { kerf, cutT
 const NARROWEST_KEPT = inches(1);
 
 /** What is on hand, less the boards that are used. */
-function without({ onHand }: Stock, used: readonly Board[]): Left[] {
+function without({ onHand }: Stock, used: readonly Board[]): (Left & { readonly width?: Ticks })[] {
     const gone = new Map<string, number>();
-    for (const { length, worth } of used) gone.set(keyOf(length, worth), (gone.get(keyOf(length, worth)) ?? 0) + 1);
-    return onHand.map(({ value: { count, length, worth } }) => {
-        const key = keyOf(length, worth), taken = Math.min(count, gone.get(key) ?? 0);
+    for (const { length, worth, measured } of used) gone.set(keyOf(length, worth, measured), (gone.get(keyOf(length, worth, measured)) ?? 0) + 1);
+    return onHand.map(({ value: { count, length, worth, measured, width } }) => {
+        const key = keyOf(length, worth, measured), taken = Math.min(count, gone.get(key) ?? 0);
         gone.set(key, (gone.get(key) ?? 0) - taken);
-        return { count: count - taken, length, ...worth && { worth } };
+        return { count: count - taken, length, ...worth && { worth }, ...width !== undefined && { width } };
     }).filter(({ count }) => count > 0);
 }
 
@@ -91,6 +93,6 @@ function worthOf(length: Ticks, stock: Stock, share: Rational | undefined): { wo
     return worth ? { worth } : {};
 }
 
-function keyOf(length: Ticks, worth: { readonly amount: Rational } | undefined): string {
-    return `${length} ${worth?.amount.toFraction() ?? ''}`;
+function keyOf(length: Ticks, worth: { readonly amount: Rational } | undefined, measured = ''): string {
+    return `${length} ${worth?.amount.toFraction() ?? ''} ${measured}`;
 }

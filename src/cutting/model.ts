@@ -91,6 +91,8 @@ export interface Board {
     readonly from: BoardFrom;
     /** What a board on hand is reckoned at, where it is reckoned at all. */
     readonly worth?: Money;
+    /** The name of one that was measured, and its width where that is less than its stock's. */
+    readonly measured?: string; readonly width?: Ticks;
     /** One of its full width, where anything is cut from that, then those of each section or of the whole length, the widest first. */
     readonly strips: readonly Strip[];
     /** Sections that are cut off the board and then ripped, the longest first: how long each is. Undefined: it is ripped over its whole length, or not. */

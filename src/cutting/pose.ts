@@ -48,7 +48,8 @@ export function pose(
     const usable = kinds.all.map(({ length, crosswise, keeps }) => (crosswise ? boardWidth! : length) - saw.endTrim + (keeps === undefined ? saw.cut : -keeps));
     const lengths = gridOf(items.map(item => item.length + saw.cut), usable);
     const across = gridOf(
-        widths.map(width => width + job.kerf.value), kinds.all.map(({ length, crosswise }) => (crosswise ? length : boardWidth ?? 0) + job.kerf.value),
+        widths.map(width => width + job.kerf.value),
+        kinds.all.map(({ length, width, crosswise }) => (crosswise ? length : width ?? boardWidth ?? 0) + job.kerf.value),
     );
     const costs = costsOf(kinds);
     const shortestSection = widths.length > 0 && withSections ? Math.ceil((SHORTEST_RIPPED + saw.cut) / lengths.unit) : undefined;
@@ -56,11 +57,11 @@ export function pose(
         stock, saw, kinds, lengthUnit: lengths.unit, costUnit: costs.unit,
         problem: {
             items: items.map((item, i) => ({ size: lengths.sizes[i]!, count: item.pieces.length, lanes: item.lanes })),
-            boards: kinds.all.map(({ available, crosswise, keeps }, k) => ({
+            boards: kinds.all.map(({ available, crosswise, width, keeps }, k) => ({
                 capacity: lengths.capacities[k]!, cost: costs.whole[k]!, available: available ?? null,
                 // what is left has the whole width only where no more than a section is ripped
                 across: keeps !== undefined && !(lengths.capacities[k]! >= (shortestSection ?? Infinity)) ? 0 : across.capacities[k]!,
-                ...(crosswise ? { ripOnly: true } : {}),
+                ...(crosswise || width !== undefined ? { ripOnly: true } : {}),
             })),
             strips: across.sizes, ...shortestSection !== undefined && { shortestSection },
         },

@@ -133,7 +133,7 @@ function cheaper({ posed: { problem } }: Solved, own: readonly Layout[], without
  */
 function givenOut(parts: readonly Solved[]): Solved[] {
     if (parts.length < 2) return [...parts];
-    const keyOf = ({ length, worth }: Kind): string => `${length} ${worth?.amount.toFraction() ?? ''}`;
+    const keyOf = ({ length, worth, measured }: Kind): string => `${length} ${worth?.amount.toFraction() ?? ''} ${measured ?? ''}`;
     const usedBy = ({ posed, layouts }: Solved, key: string): number => layouts.reduce((sum, { board, times }) => {
         const kind = posed.kinds.all[board]!;
         return kind.from === 'on hand' && keyOf(kind) === key ? sum + times : sum;

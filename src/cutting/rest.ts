@@ -1,10 +1,13 @@
-import type { CutBoard, JobSettings, OnHand, Room, Stock } from '../job/model.ts';
+import type { CutBoard, JobSettings, Room, Stock } from '../job/model.ts';
+import type { OnHand } from '../job/on-hand.ts';
+import { grouped } from '../plain/groups.ts';
 import type { Given } from '../provenance/source.ts';
 import { roundDown } from '../quantity/round.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import type { Piece } from '../takeoff/model.ts';
 import { nameInRoom } from '../takeoff/ids.ts';
 import { compareNames } from '../takeoff/piece-order.ts';
+import { asMeasured } from './at-bench.ts';
 import { creditOf, lengthsUnlisted, piecesAsCut } from './as-cut.ts';
 import { blankLength, blankOf } from './blank.ts';
 import { firstPlan } from './known.ts';
@@ -36,7 +39,7 @@ interface Rest {
  */
 export function restToCut(rooms: readonly RoomToCut[]): Rest {
     const lists = new Map(rooms.map(one => [one.room, one.pieces])), listOf = (room: Room): readonly Piece[] => lists.get(room) ?? [];
-    const untouched = rooms.every(({ room }) => room.cutBoards.length === 0 && room.spoiled.length === 0);
+    const untouched = rooms.every(({ room }) => room.cutBoards.length === 0 && room.spoiled.length === 0 && room.measuredBoards.length === 0);
     if (untouched) return { pieces: listOf, cut: () => new Map(), now: stock => stock };
     const stocks = spent(rooms);
     const now = (stock: Stock): Stock => stocks.get(stock.key) ?? stock;
@@ -75,6 +78,10 @@ function cutFrom(rooms: readonly RoomToCut[]): { stocks: Map<string, Stock>; tak
         const isThere = before.some(({ value }) => value.count > 0 && value.length === length.value);
         const price = isThere ? undefined : priceOf(stock, length.value);
         taken.push({ room, from: isThere ? 'on hand' : 'bought', ...price && { price } });
+    }
+    for (const boards of grouped(rooms.flatMap(({ room }) => room.measuredBoards.filter(board => board.stock)), board => board.stock!.value.key).values()) {
+        const { value: stock } = boards[0]!.stock!, now = stocks.get(stock.key) ?? stock;
+        stocks.set(stock.key, { ...now, onHand: asMeasured(now.onHand, boards, stock) });
     }
     return { stocks, taken };
 }

@@ -7,7 +7,7 @@ export function ripsOf(boards: readonly Board[], stock: Stock, job: JobSettings)
     const rips = new Map<string, { section?: Ticks; widths: Rip['widths']; boards: number[]; left: Ticks }>();
     for (const { board, section, strips } of boards.flatMap(rippedParts)) {
         const ripped = strips.flatMap(strip => strip.rippedTo ?? []);
-        const across = board.crosswise ? board.length : stock.width?.value.ticks;
+        const across = board.crosswise ? board.length : board.width ?? stock.width?.value.ticks;
         const key = `${across} ${section ?? ''} ${ripped.join(' ')}`;
         const rip = rips.get(key);
         if (rip) { rip.boards.push(board.number); continue; }

@@ -38,7 +38,7 @@ function inOrder({ kinds, problem }: Posed, layouts: readonly Layout[]): Layout[
 }
 
 function boardOf(posed: Posed, layout: Layout, number: number, queues: Piece[][], job: JobSettings): Board {
-    const { from, length, worth, crosswise } = posed.kinds.all[layout.board]!;
+    const { from, length, worth, crosswise, measured, width } = posed.kinds.all[layout.board]!;
     const { cut, endTrim } = posed.saw;
     const usable = (crosswise ? posed.stock.width!.value.ticks : length) - endTrim;
     const filled = [...layout.strips].sort((a, b) => (a.section ?? -1) - (b.section ?? -1) || a.lane - b.lane).map(strip => {
@@ -54,7 +54,8 @@ function boardOf(posed: Posed, layout: Layout, number: number, queues: Piece[][]
     }));
     // what is left behind the sections of a board that nothing else is cut from
     const whole = sections && strips.every(strip => strip.rippedTo !== undefined) ? [{ pieces: [], ...offcutOf(behind, job) }] : [];
-    return { number, length, from, ...worth && { worth }, strips: [...whole, ...strips], ...sections && { sections }, ...crosswise && { crosswise } };
+    const found = { ...measured !== undefined && { measured }, ...width !== undefined && { width } };
+    return { number, length, from, ...worth && { worth }, ...found, strips: [...whole, ...strips], ...sections && { sections }, ...crosswise && { crosswise } };
 }
 
 /** Where all that would be left behind the strips of a ripped board is worth keeping, only a section is ripped: the rest keeps its width. */

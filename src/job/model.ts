@@ -8,6 +8,7 @@ import type { Fixture } from './fixture.ts';
 import type { Joists } from './joists.ts';
 import type { ClosingWord } from './closing-word.ts';
 import type { GaugeLog, WallBow } from './found.ts';
+import type { OnHand } from './on-hand.ts';
 import type { Rates } from './rates.ts';
 import type { NotComputed } from './not-computed.ts';
 import type { JobSettings } from './settings.ts';
@@ -67,8 +68,6 @@ export interface Price {
     readonly for?: Given<Ticks>;
     readonly at: Source;
 }
-/** `worth`: of each, in the currency's major unit; undefined: it costs nothing. Never in another currency than the stock's price. */
-export interface OnHand { readonly count: number; readonly length: Ticks; readonly worth?: { readonly amount: Fraction; readonly currency: string } }
 
 /** One beam detail with its arguments applied. */
 export interface Profile {

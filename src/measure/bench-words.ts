@@ -6,7 +6,8 @@ import { listed } from '../plain/words.ts';
 import { printMark } from '../quantity/print-length.ts';
 import { nameInRoom } from '../takeoff/ids.ts';
 import type { Piece } from '../takeoff/model.ts';
-import type { BoardAtBench, Leftover, Wrong } from './bench.ts';
+import type { Wrong } from '../cutting/at-bench.ts';
+import type { BoardAtBench, Leftover } from './bench.ts';
 
 const MOST_NAMED = 3;
 
@@ -43,5 +44,9 @@ export function recutWords(recut: BoardAtBench['recut'], job: JobSettings): stri
 
 function leftoverWords({ length, what }: Leftover, job: JobSettings): string {
     const size = printMark(length, tapeOf(job));
-    return what === 'left' ? `from the ${size} that is left` : `from the ${size} on hand`;
+    switch (what) {
+        case 'left': return `from the ${size} that is left`;
+        case 'on hand': return `from the ${size} on hand`;
+        case 'offcut': return `from the ${size} that the other pieces leave of a board`;
+    }
 }

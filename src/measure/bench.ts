@@ -1,22 +1,16 @@
-import { flanksOf } from '../ceiling/flanks.ts';
-import type { Layout, Section } from '../ceiling/model.ts';
 import { creditOf } from '../cutting/as-cut.ts';
+import { rabbetOff, spoiledAtBench, wrongFor, type Wrong } from '../cutting/at-bench.ts';
+import { planBoards } from '../cutting/first-plan.ts';
+import { leftoversOf } from '../cutting/leftovers.ts';
+import { restToCut } from '../cutting/rest.ts';
 import type { JobSettings, MeasuredBoard, Room, Stock } from '../job/model.ts';
-import type { Part } from '../job/part.ts';
+import { compareEach } from '../plain/order.ts';
+import { atKey } from '../plain/at-key.ts';
 import { grouped } from '../plain/groups.ts';
 import type { Source } from '../provenance/source.ts';
-import { inches } from '../quantity/rational.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import { nameInRoom } from '../takeoff/ids.ts';
 import type { Piece } from '../takeoff/model.ts';
-
-/** What a board may differ from its stock by and still be cut as if it were of it. Common practice, no source. */
-export const PASSES: Ticks = inches('1/64');
-/** Of what nobody sees and nothing is mitered to. Common practice, no source. */
-const HIDDEN_PASSES: Ticks = inches('1/32');
-
-/** What is wrong with a board for a piece. */
-export type Wrong = 'too-narrow' | 'too-thin' | 'too-thick' | 'too-short' | 'groove-off';
 
 /** A measured board beside its stock: what it is spoiled for, and where it may still go. */
 export interface BoardAtBench {
@@ -32,23 +26,25 @@ export interface BoardAtBench {
     readonly recut: readonly { readonly piece: Piece; readonly wrong: Wrong; readonly from: Leftover | null }[];
 }
 
-/** Wood that is there already: a board on hand, or what is left of one that is cut. */
-export interface Leftover { readonly length: Ticks; readonly what: 'on hand' | 'left'; readonly at: Source }
+/** Wood to cut from again: a board on hand, what is left of one that is cut, or what will be left of one by the plan at once for all else. */
+export interface Leftover { readonly length: Ticks; readonly what: 'on hand' | 'left' | 'offcut'; readonly at: Source }
 
 /** Every measured board of a room whose stock is known. */
-export function boardsAtBench({ room, sections }: Pick<Layout, 'room' | 'sections'>, pieces: readonly Piece[], job: JobSettings): BoardAtBench[] {
-    const credit = creditOf(room, pieces), left = leftoversIn(room);
+export function boardsAtBench(room: Room, pieces: readonly Piece[], job: JobSettings): BoardAtBench[] {
+    const credit = creditOf(room, pieces), again = spoiledAtBench(room, pieces), left = new Map<string, Stick[]>();
     return room.measuredBoards.flatMap((board): BoardAtBench[] => {
         const { stock } = board;
         if (!stock) return [];
-        const own = pieces.filter(piece => piece.stock.key === stock.value.key), rabbet = rabbetOff(board, stock.value, sections);
+        const own = pieces.filter(piece => piece.stock.key === stock.value.key), rabbet = rabbetOff(board, pieces);
         const off = offOf(board, stock.value), atHand = { board, stock: stock.value, rabbet, endTrim: job.endTrim.value };
         const wrongs = new Map(own.map(piece => [piece, wrongFor(piece, atHand)])), into = new Set(board.into.map(({ value }) => value));
         const spoils = grouped(own.filter(piece => wrongs.get(piece)), piece => wrongs.get(piece)!);
         const mayGo = own.filter(piece => !wrongs.get(piece) && credit.wanted(nameInRoom(piece)) > 0).sort((a, b) => b.cutOverall - a.cutOverall);
         const recut = own.flatMap(piece => {
             const why = into.has(nameInRoom(piece)) ? wrongs.get(piece) : undefined;
-            return why ? [{ piece, wrong: why, from: takeLeftover(left, piece, stock.value, job.kerf.value) }] : [];
+            if (!why) return [];
+            const sticks = atKey(left, stock.value.key, () => sticksOf(stock.value, { room, pieces, job }, again));
+            return [{ piece, wrong: why, from: takeStick(sticks, piece, job.kerf.value) }];
         });
         const offs = { ...off, ...rabbet && { rabbet: rabbet.off } };
         return [{ board: { ...board, stock }, off: offs, spoils, mayGo, takes: takenFrom(board, mayGo, job), recut }];
@@ -62,34 +58,6 @@ function offOf({ width, thickness }: MeasuredBoard, stock: Stock): BoardAtBench[
     return { ...wide !== undefined && { width: wide }, ...thick !== undefined && { thickness: thick } };
 }
 
-/** How far its rabbet is off the one of its stock's sides that it comes nearest to, and how much of its width that takes. */
-interface RabbetOff { readonly off: Ticks; readonly takes: Ticks }
-
-function rabbetOff({ rabbet }: MeasuredBoard, stock: Stock, sections: Layout['sections']): RabbetOff | undefined {
-    if (!rabbet) return undefined;
-    const drawn = [...sections.values()].flatMap(flanksOf)
-        .flatMap(({ profile: { sides } }: Section) => (sides?.stock?.value.key === stock.key && sides.rabbet ? [sides.rabbet.value] : []));
-    const nearest = drawn.sort((a, b) => Math.abs(a.width.ticks - rabbet.value) - Math.abs(b.width.ticks - rabbet.value))[0];
-    return nearest && { off: rabbet.value - nearest.width.ticks, takes: nearest.height.ticks };
-}
-
-const UNSEEN: ReadonlySet<Part> = new Set<Part>(['blocking', 'spacer', 'cleat']);
-
-interface AtHand { readonly board: MeasuredBoard; readonly stock: Stock; readonly rabbet: RabbetOff | undefined; readonly endTrim: Ticks }
-
-/** What is first in the way of cutting a piece out of a board; undefined where it will do. A rabbet that is off is ripped away for what has none. */
-function wrongFor(piece: Piece, { board: { width, thickness, length }, stock, rabbet, endTrim }: AtHand): Wrong | undefined {
-    const grooved = piece.work.some(({ kind }) => kind === 'rabbet'), passes = UNSEEN.has(piece.part) ? HIDDEN_PASSES : PASSES;
-    if (grooved && rabbet && Math.abs(rabbet.off) > PASSES) return 'groove-off';
-    const wide = width?.value ?? stock.width?.value.ticks, needed = piece.width + (piece.scribe ?? 0);
-    const usable = wide === undefined ? undefined : wide - (rabbet && !grooved ? rabbet.takes : 0);
-    if (usable !== undefined && needed - usable > (piece.ripped ? 0 : passes)) return 'too-narrow';
-    const thick = thickness && stock.thickness ? thickness.value - stock.thickness.value.ticks : 0;
-    // spacers are cut to height and width
-    if (piece.part !== 'spacer' && Math.abs(thick) > passes) return thick > 0 ? 'too-thick' : 'too-thin';
-    return length && piece.cutOverall > length.value - endTrim ? 'too-short' : undefined;
-}
-
 /** As many of them as come out of a board of which the length is known, the longest first. */
 function takenFrom({ length }: MeasuredBoard, pieces: readonly Piece[], { endTrim, kerf }: JobSettings): Piece[] {
     if (!length) return [];
@@ -101,25 +69,49 @@ function takenFrom({ length }: MeasuredBoard, pieces: readonly Piece[], { endTri
     });
 }
 
-type Left = { length: Ticks } & Omit<Leftover, 'length'> & { readonly stock: string };
+/** Wood that is left to be taken from, each stick once. `width`: of a strip. */
+interface Stick {
+    /** As one measures it, and what is not to be used of it at its ends. */
+    length: Ticks; readonly trim: Ticks; readonly width?: Ticks; readonly what: Leftover['what']; readonly at: Source;
+    /** Something else is planned on it, for which there is wood elsewhere then, or another board to be bought. */
+    readonly isPlannedOn: boolean;
+}
 
-/** What the room says is left of boards that are cut, and what its stocks have on hand. */
-function leftoversIn({ cutBoards, measuredBoards }: Room): Left[] {
-    const stocks = new Map(measuredBoards.flatMap(({ stock }) => (stock ? [[stock.value.key, stock.value] as const] : [])));
-    return [
-        ...cutBoards.flatMap(({ left = [], stock }) => left.map(({ value, at }) => ({ length: value, what: 'left' as const, at, stock: stock.value.key }))),
-        ...[...stocks.values()].flatMap(({ onHand, key }) => onHand.flatMap(({ value: { count, length }, at }) => Array.from({ length: Math.min(count, MOST_ON_HAND) }, () => ({ length, what: 'on hand' as const, at, stock: key })))),
-    ];
+interface Cut { readonly room: Room; readonly pieces: readonly Piece[]; readonly job: JobSettings }
+
+/**
+ * What there is to cut again from: what lies there, and what a plan at once for all else that this room wants leaves of the boards it cuts.
+ */
+function sticksOf(stock: Stock, { room, pieces, job }: Cut, again: ReadonlySet<string>): Stick[] {
+    const rest = restToCut([{ room, pieces }]), now = rest.now(stock);
+    const others = rest.pieces(room).filter(piece => piece.stock.key === stock.key && !again.has(nameInRoom(piece)));
+    const plan = planBoards(others, job), cut = new Set(room.cutBoards.map(({ at }) => at));
+    const used = plan.stocks.flatMap(({ boards }) => boards).filter(({ from }) => from === 'on hand').map(({ length, measured }) => ({ length, measured }));
+    const there = now.onHand.flatMap(({ value: { count, length, measured, width }, at }) => Array.from({ length: Math.min(count, MOST_ON_HAND) }, (): Stick => {
+        const taken = used.findIndex(one => one.length === length && one.measured === measured);
+        if (taken >= 0) used.splice(taken, 1);
+        const what = cut.has(at) ? 'left' : 'on hand';
+        return { length, trim: job.endTrim.value, ...width !== undefined && { width }, what, at, isPlannedOn: taken >= 0 };
+    }));
+    const offcuts = leftoversOf([{ plan: { ...plan, stocks: plan.stocks.map(one => ({ ...one, stock: { ...one.stock, onHand: [] } })) }, job }]);
+    const left = offcuts.flatMap(({ pieces: whole, strips }) => [...whole.map(one => ({ ...one, width: undefined })), ...strips]);
+    return [...there, ...left.flatMap(({ count, length, width }) => Array.from({ length: count }, (): Stick => (
+        { length, trim: 0, ...width !== undefined && { width }, what: 'offcut', at: stock.at, isPlannedOn: false }
+    )))];
 }
 /** More alike make no difference to the few pieces that a board spoils. */
 const MOST_ON_HAND = 100;
 
-/** The shortest that it can be cut from, which is then so much shorter. */
-function takeLeftover(left: readonly Left[], piece: Piece, stock: Stock, kerf: Ticks): Leftover | null {
-    const fits = left.filter(one => one.stock === stock.key && one.length >= piece.cutOverall);
-    const best = fits.reduce<Left | undefined>((shortest, one) => (!shortest || one.length < shortest.length ? one : shortest), undefined);
+/** What nothing else is planned on, then the narrowest, then the shortest that it can be cut from, which is then so much shorter. */
+function takeStick(sticks: readonly Stick[], piece: Piece, kerf: Ticks): Leftover | null {
+    const fits = sticks.filter(one => one.length - one.trim >= piece.cutOverall && (one.width === undefined || piece.ripped && one.width >= piece.width));
+    const [best] = fits.sort((a, b) => compareEach(figuresOf(a), figuresOf(b)));
     if (!best) return null;
     const { length, what, at } = best;
     best.length -= piece.cutOverall + kerf;
     return { length, what, at };
+}
+
+function figuresOf({ isPlannedOn, width, length }: Stick): number[] {
+    return [isPlannedOn ? 1 : 0, width ?? Number.MAX_SAFE_INTEGER, length];
 }

@@ -1,4 +1,5 @@
-import { boardsAtBench, PASSES, type BoardAtBench } from '../measure/bench.ts';
+import { PASSES } from '../cutting/at-bench.ts';
+import { boardsAtBench, type BoardAtBench } from '../measure/bench.ts';
 import { piecesWords, recutWords, spoilsWords } from '../measure/bench-words.ts';
 import type { JobSettings } from '../job/model.ts';
 import type { Given } from '../provenance/source.ts';
@@ -36,7 +37,7 @@ of other boards where that is long enough. What it does no harm for is told, so 
     check: {
         room({ layout, job, pieces }, report) {
             if (layout.room.measuredBoards.length === 0 || !layout.ceiling) return;
-            for (const bench of boardsAtBench(layout, pieces(), job)) {
+            for (const bench of boardsAtBench(layout.room, pieces(), job)) {
                 const { spoils, recut } = bench, words = causeOf(bench);
                 if (!words || spoils.size === 0) continue;
                 report({ ...wordsOf(words), ...recut.length > 0 && { severity: 'error' as const }, message: messageOf(bench, job) });

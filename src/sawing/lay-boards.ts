@@ -23,7 +23,7 @@ function boardName(stock: Pick<Stock, 'name'>, number: number): string {
 
 function layBoard(board: Board, stock: Stock, name: string, job: JobSettings): LaidBoard {
     const taken = Math.max(0, ...rippedParts(board).map(({ strips }) => strips.reduce((sum, { rippedTo }) => sum + (rippedTo ?? 0) + job.kerf.value, 0)));
-    const width = stock.width?.value.ticks;
+    const width = board.width ?? stock.width?.value.ticks;
     const [along, across] = board.crosswise && width !== undefined ? [width, board.length] : [board.length, width ?? taken];
     const trim = Math.floor(job.endTrim.value / 2);
     const numbers = stripNumbers(board);

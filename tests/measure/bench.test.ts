@@ -11,7 +11,7 @@ const INCH = 16256;
 async function benchOf(words: string, text = HALL) {
     const workspace = await TestWorkspace.open({ 'hall.coffer': text.replace('north-south\n  }\n', `north-south\n  }\n  measured {\n${words}\n  }\n`) });
     const [room] = readFile(workspace.document('hall.coffer')).rooms, layout = layoutOf(room!), { pieces } = takeOffOf(layout.ceiling!);
-    return { boards: boardsAtBench(layout, pieces, room!.job), pieces };
+    return { boards: boardsAtBench(room!, pieces, room!.job), pieces };
 }
 
 describe('a measured board', () => {
@@ -41,12 +41,26 @@ describe('a measured board', () => {
         expect(board!.mayGo.length).toBeGreaterThan(takes.length);
     });
 
+    const SPOILED = 'board b1 poplar-1x6 { thickness 11/16"; into side-A-1-north, side-A-2-north, side-A-3-north, side-A-1-south }';
+    const recut = async (more: string, words = '') => {
+        const { boards: [board], pieces } = await benchOf(`${words}${SPOILED}`, HALL.replace('stock poplar-1x6 { size 1x6 }', `stock poplar-1x6 { size 1x6; ${more} }`));
+        return { from: board!.recut.map(one => one.from && [one.from.what, one.from.length / INCH]), pieces };
+    };
+
+    // a side of 4' with its kerf comes out of 4' 6" less 1" for its ends, two out of 9'
     test('what was cut from it and is spoiled is cut again from the shortest wood that is there and long enough, each stick once', async () => {
-        const stocked = HALL.replace('stock poplar-1x6 { size 1x6 }', 'stock poplar-1x6 { size 1x6; on-hand 1 x 4\' 6", 1 x 9\' }');
-        const { boards: [board] } = await benchOf('board b1 poplar-1x6 { thickness 11/16"; into side-A-1-north, side-A-2-north, side-A-3-north, side-A-1-south }', stocked);
-        expect(board!.recut.map(({ wrong, from }) => [wrong, from?.what, from && from.length / INCH])).toEqual([
-            ['too-thin', 'on hand', 54], ['too-thin', 'on hand', 108], expect.arrayContaining(['too-thin', 'on hand']), ['too-thin', undefined, null],
-        ]);
+        expect((await recut('on-hand 1 x 4\' 6", 1 x 9\'')).from).toEqual([['on hand', 54], ['on hand', 108], ['on hand', expect.any(Number)], null]);
+    });
+
+    test('first of all from wood that nothing else is planned on: what is reckoned to be left of a board that is cut, offcuts', async () => {
+        const { from, pieces } = await recut('', 'cut 16\' of poplar-1x6 into side-1-1-east; '), side = pieces.find(piece => nameInRoom(piece) === 'side-1-1-east')!;
+        // 16' less 1/2" at its other end, the side and its kerf, a slanted one a hair more, down to the tape's mark
+        const left = 192 - 0.5 - side.cutOverall / INCH - 0.125;
+        expect(from[0]![0]).toBe('left');
+        expect(left - Number(from[0]![1])).toBeGreaterThanOrEqual(0);
+        expect(left - Number(from[0]![1])).toBeLessThan(0.125);
+        // of boards of 14' less is cut than they hold
+        expect((await recut('lengths 14\'; price 1 USD per ft')).from.filter(each => each?.[0] === 'offcut').length).toBeGreaterThan(0);
     });
 
     test('a rabbet that is off spoils what has one, and may be ripped away for what has none', async () => {

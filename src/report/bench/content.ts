@@ -6,6 +6,6 @@ import type { TakeOff } from '../../takeoff/model.ts';
 /** What was measured at the bench for a room: boards beside their stock, and how cutters go. */
 export interface RoomBench { readonly boards: readonly BoardAtBench[]; readonly drifts: readonly Drift[] }
 
-export function benchContent(layout: Pick<Layout, 'room' | 'sections'>, { pieces, leftOut }: TakeOff): RoomBench {
-    return { boards: boardsAtBench(layout, [...pieces, ...leftOut], layout.room.job), drifts: (layout.room.gauges ?? []).map(driftOf) };
+export function benchContent(layout: Pick<Layout, 'room'>, { pieces, leftOut }: TakeOff): RoomBench {
+    return { boards: boardsAtBench(layout.room, [...pieces, ...leftOut], layout.room.job), drifts: (layout.room.gauges ?? []).map(driftOf) };
 }

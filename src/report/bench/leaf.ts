@@ -1,5 +1,6 @@
 import type { JobSettings } from '../../job/model.ts';
-import { PASSES, type BoardAtBench } from '../../measure/bench.ts';
+import { PASSES } from '../../cutting/at-bench.ts';
+import type { BoardAtBench } from '../../measure/bench.ts';
 import { piecesWords, recutWords, spoilsWords } from '../../measure/bench-words.ts';
 import { LOOK, SCRAP, type Drift } from '../../measure/drift.ts';
 import { sizesOf, type Sizes } from '../../rules/support/words.ts';
@@ -16,6 +17,7 @@ export function benchLeaf(house: House, benchOf: (room: RoomPieces) => RoomBench
         sections: rooms.flatMap(({ room, bench }) => sectionsOf(room, bench, job)),
         notes: known ? [
             `A board does where it is wide and long enough and within ${size.fine(PASSES)} of its stock's thickness; in what nobody sees within twice that. A cutter ${size.fine(LOOK)} off is looked at, ${size.fine(SCRAP)} off its board is scrap. Common practice, no source.`,
+            'What is spoiled counts as still to be cut in every plan of boards. What it is cut from again is what a plan at once for the rest of its room does not need: boards on hand, what is left of those that are cut, offcuts that the plan leaves; then a board on hand that it would need for something else.',
             'A trend is told where chance alone would make as clear a one in no more than one of twenty such logs (Kendall\'s rank test); its rate is the middle of the slopes between all pairs of readings (Theil and Sen).',
         ] : [],
         cautions: known ? ['Unplug the router before the collet is touched, and the saw before the fence or the blade.'] : [],

@@ -1,4 +1,4 @@
-import type { Wrong } from '../../measure/bench.ts';
+import type { Wrong } from '../../cutting/at-bench.ts';
 import type { Count, LengthJson } from '../amounts-json.ts';
 import type { RoomHead } from '../house-json.ts';
 import type { SourceJson } from '../place-json.ts';
@@ -35,7 +35,8 @@ export interface BenchBoardJson {
     /** Pieces that were cut from it and are cut again, and the wood that is there for each; null: a new board. */
     readonly recut: readonly { readonly piece: string; readonly why: Wrong; readonly from: LeftoverJson | null }[];
 }
-export interface LeftoverJson { readonly what: 'on hand' | 'left'; readonly length: LengthJson; readonly source: SourceJson }
+/** `offcut`: what a plan at once for the rest of its room leaves of a board; its source is its stock. */
+export interface LeftoverJson { readonly what: 'on hand' | 'left' | 'offcut'; readonly length: LengthJson; readonly source: SourceJson }
 
 export interface GaugeJson {
     readonly of: string | null;

@@ -80,7 +80,7 @@ function shoppingRows({ stock, boards: all, buy }: StockPlan, name: string, show
 /** Each board: its length, then from one end what is cut off it, pieces of one length together, and what is left. */
 function stockCuts({ stock, boards }: StockPlan, job: JobSettings, nameOf: (piece: Piece) => string): string[] {
     const { show: { value: show }, cutTo: { value: step } } = job;
-    const heads = columns(boards.map(b => [`#${b.number}`, `${sizeText(stock, b.length, show)}${b.from === 'bought' ? '' : ` ${b.from}`}`, '|']));
+    const heads = columns(boards.map(b => [`#${b.number}`, `${sizeText(stock, b.length, show)}${b.from === 'bought' ? '' : ` ${b.from}`}${b.measured === undefined ? '' : `, ${b.measured}${b.width === undefined ? '' : `, ${printLength(b.width, show)} wide`}`}`, '|']));
     const indent = Math.max(...heads.map(head => head.length)) + 2;
     return boards.flatMap((board, i) => wrap([boardText(board, step, show, nameOf), ...besideText(board, stock, job)].join('; '), WIDTH - indent)
         .map((line, j) => (j === 0 ? `  ${heads[i]!.slice(0, -1)} ${line}` : ' '.repeat(indent) + line)));
