@@ -48,7 +48,7 @@ function widthAcross(piece: Piece, boardThickness: Ticks | undefined): Ticks | u
     return width <= boardThickness ? thickness : undefined;
 }
 
-/** Between its long points, and what the blank of a mitered piece is cut longer. */
+/** Between its long points, and what its blank is cut longer. */
 export function blankLength(piece: Piece, job: JobSettings): Ticks {
     return piece.cutOverall + blankOver(piece, job);
 }
@@ -56,12 +56,13 @@ export function blankLength(piece: Piece, job: JobSettings): Ticks {
 /**
  * What a mitered piece's blank is cut longer, so that its miters are cut into fresh wood: a blade at 45 degrees leaves a slot that is
  * longer by 1.414 on the face than the kerf of the square cut beside it. By the steepest of its own miters, down to a division of the
- * tape; 0 where it has none. What lies beside it on the board loses nothing by it.
+ * tape; 0 where it has none. What lies beside it on the board loses nothing by it. And what the cut takes that parts a piece in two.
  */
-export function blankOver({ ends }: Piece, job: JobSettings): Ticks {
+export function blankOver({ ends, work }: Piece, job: JobSettings): Ticks {
+    const halved = work.some(({ kind }) => kind === 'halve') ? job.kerf.value : 0;
     const steepest = ends.map(end => Math.abs(degreesOf(end))).reduce((most, degrees) => (degrees > most && degrees < 90 ? degrees : most), 0);
-    if (steepest === 0) return 0;
+    if (steepest === 0) return halved;
     const finest = job.show.value === 'millimeters' ? TICKS_PER_MM / 10 : TICKS_PER_INCH / 128;
     const along = Math.ceil(job.kerf.value / Math.cos(steepest * Math.PI / 180) / finest - 1e-9) * finest;
-    return Math.max(0, roundDown(along - job.kerf.value, job.cutTo.value));
+    return halved + Math.max(0, roundDown(along - job.kerf.value, job.cutTo.value));
 }

@@ -1,5 +1,7 @@
 import { inches } from '../quantity/rational.ts';
-import type { Stock } from '../job/model.ts';
+import type { JobSettings, Stock } from '../job/model.ts';
+import { tapeOf } from '../job/tape.ts';
+import { printMark } from '../quantity/print-length.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import type { FlatCut, Piece } from '../takeoff/model.ts';
 import { isTurned, sawDegrees } from '../takeoff/ends.ts';
@@ -12,13 +14,23 @@ const GAUGE_LENGTH: Ticks = inches(8);
 /** Of a gauge block the thickness counts; narrower ones do not lie still. Common practice, no source. */
 const GAUGE_WIDTH: Ticks = inches(2);
 
+/** Long enough to be bent by hand, and for glue to hold: common practice, no source. */
+const BEND_LENGTH: Ticks = inches(24);
+const JOINT_LENGTH: Ticks = inches(6);
+
+/** How far the middle of a trial hangs that is bent as a piece of that length is whose middle hangs so far: with the square of the length. */
+function bentAs(hangs: Ticks, length: Ticks): Ticks {
+    return Math.round(hangs * (BEND_LENGTH / length) ** 2);
+}
+
 /**
  * What is cut from the leftovers before the real pieces are machined: a pair for every angle, a length for every rabbet and
- * biscuit, and the blocks that cleats are set with, out of the bottom's own stock, since it is its thickness that counts.
+ * biscuit, the blocks that cleats are set with, out of the bottom's own stock, since it is its thickness that counts; and
+ * what ways in want: a trial of kerfs in the same board, blocks for the backs of joints.
  */
-export function blocksOf(boards: readonly LaidBoard[], kerf: Ticks): Block[] {
+export function blocksOf(boards: readonly LaidBoard[], job: JobSettings): Block[] {
     const pieces = boards.flatMap(b => b.strips).flatMap(s => s.pieces).map(p => p.piece);
-    const takeFrom = new Leftovers(boards, kerf);
+    const takeFrom = new Leftovers(boards, job.kerf.value), size = (ticks: Ticks): string => printMark(ticks, tapeOf(job));
     const block = (kind: Block['kind'], stock: Stock, count: number, length: Ticks, use: string, width: Ticks): Block =>
         ({
             kind, stock, count, length, for: use,
@@ -31,6 +43,10 @@ export function blocksOf(boards: readonly LaidBoard[], kerf: Ticks): Block[] {
             .map(([r]) => block('rabbet test', r!.stock, 1, TEST_LENGTH, 'rabbet', r!.width)),
         ...each(pieces.flatMap(p => p.work.flatMap(w => (w.kind === 'slots' ? [{ stock: p.stock, width: p.width, size: w.size }] : []))), s => [s.size])
             .map(([s]) => block('slot test', s!.stock, 2, TEST_LENGTH, `${s!.size} biscuit`, s!.width)),
+        ...each(pieces.flatMap(p => p.work.flatMap(w => (w.kind === 'kerfs' ? [{ piece: p, kerfs: w }] : []))), ({ piece, kerfs }) => [piece.stock.key, piece.overall, kerfs])
+            .map(([k]) => block('bend trial', k!.piece.stock, 1, BEND_LENGTH, `the kerfs, ${size(k!.kerfs.apart)} apart and ${size(k!.kerfs.depth)} deep: bent until its middle hangs ${size(bentAs(k!.kerfs.hangs, k!.piece.overall))}`, k!.piece.width)),
+        ...each(pieces.flatMap(p => p.work.flatMap(w => (w.kind === 'block' ? [{ piece: p, width: w.width }] : []))), ({ piece, width }) => [piece.stock.key, width])
+            .map(found => block('joint block', found[0]!.piece.stock, found.length, JOINT_LENGTH, `the backs of joints${found[0]!.width === null ? ', as wide as the cleats leave room' : `, ripped to ${size(found[0]!.width)}`}`, found[0]!.width ?? 0)),
     ];
 }
 

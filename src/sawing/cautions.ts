@@ -12,6 +12,8 @@ const PLACES: Readonly<Record<Step['do'], readonly string[]>> = {
     miter: ['A tilted or turned saw: see that guard, fence and clamp clear the blade before it runs; let the blade stop before a small wedge is taken away.'],
     cope: ['Coping: the piece clamped; the saw cuts away from the hand that holds it.'],
     shape: ['Cutting to a line: the sheet held up on both sides of the cut, the guide clamped, the blade no deeper than it has to be.'],
+    kerfs: ['Kerfs across a back: the saw\'s depth set and tried on scrap, the piece held flat along its whole length; what is left under a kerf breaks easily until it is up.'],
+    halve: ['Cutting in two: both halves held up, so that nothing closes on the blade.'],
     slots: ['Plate joiner: the work clamped, both hands on the machine.'],
     'pocket holes': ['Drilling: the work clamped in the jig.'],
 };

@@ -4,7 +4,7 @@ import type { Ticks } from '../quantity/ticks.ts';
 import type { Piece } from '../takeoff/model.ts';
 import { comparePieces } from '../takeoff/piece-order.ts';
 import type { Work } from '../takeoff/work.ts';
-import type { EaseStep, Gauging, LaidBoard, PocketStep, RabbetStep, ShapeStep, SlotStep } from './model.ts';
+import type { EaseStep, Gauging, HalveStep, KerfStep, LaidBoard, PocketStep, RabbetStep, ShapeStep, SlotStep } from './model.ts';
 import { grouped } from '../plain/groups.ts';
 
 /** Nothing deeper in one pass of a router. Common practice, no source. */
@@ -33,7 +33,34 @@ export function slotStepsOf(pieces: readonly Piece[]): Omit<SlotStep, 'number'>[
         .map(found => ({
             do: 'slots', size: found[0]!.size, fence: found[0]!.piece.thickness / 2,
             count: found.reduce((sum, { count }) => sum + count, 0), pieces: inOrder(found.map(f => f.piece)),
+            ...otherSlots(inOrder(found.map(f => f.piece)), found[0]!.size),
         }));
+}
+
+/** Of pieces with slots for that size those whose slots are opened to the back, and those whose slots are wider towards it, alike together. */
+function otherSlots(pieces: readonly Piece[], size: string): Pick<SlotStep, 'opened' | 'wider'> {
+    const slots = pieces.flatMap(piece => piece.work.flatMap(work => (work.kind === 'slots' && work.size === size ? [{ piece, work }] : [])));
+    const alike = <T>(of: (work: Extract<Work, { kind: 'slots' }>) => T | undefined): { readonly what: T; readonly pieces: readonly Piece[] }[] => {
+        const found = slots.flatMap(({ piece, work }) => {
+            const what = of(work);
+            return what === undefined ? [] : [{ piece, what, key: JSON.stringify(what) }];
+        });
+        return gathered(found).map(own => ({ what: own[0]!.what, pieces: [...new Set(own.map(one => one.piece))] }));
+    };
+    return {
+        opened: alike(({ opened }) => opened).map(({ what, pieces: own }) => ({ ...what, pieces: own })),
+        wider: alike(({ wider }) => wider).map(({ what: by, pieces: own }) => ({ by, pieces: own })),
+    };
+}
+
+/** Kerfs across the backs, those of one pattern together; and pieces that are cut in two. How they get in has a time of its own, set-ups and all. */
+export function kerfsOf(pieces: readonly Piece[]): Omit<KerfStep, 'number'>[] {
+    return gathered(pieces.flatMap(piece => piece.work.flatMap(work => (work.kind === 'kerfs' ? [{ piece, work, key: JSON.stringify([work.count, work.apart, work.depth]) }] : []))))
+        .map(found => { const { count, apart, depth } = found[0]!.work; return { do: 'kerfs', count, apart, depth, pieces: inOrder(found.map(f => f.piece)) }; });
+}
+export function halvesOf(pieces: readonly Piece[]): Omit<HalveStep, 'number'>[] {
+    return gathered(pieces.flatMap(piece => piece.work.flatMap(work => (work.kind === 'halve' ? [{ piece, work, key: `${piece.cutOverall} ${work.relieved}` }] : []))))
+        .map(found => ({ do: 'halve', stop: Math.floor(found[0]!.piece.cutOverall / 2), relieved: found[0]!.work.relieved, pieces: inOrder(found.map(f => f.piece)) }));
 }
 
 /** Slots in one piece, at ends and edges together, by the size of the biscuit. */

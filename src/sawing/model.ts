@@ -2,6 +2,7 @@ import type { JobSettings, Rabbet, Stock } from '../job/model.ts';
 import type { BoardFrom } from '../cutting/model.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import type { EndCut, FlatCut, Piece } from '../takeoff/model.ts';
+import type { Opened } from '../takeoff/work.ts';
 
 /** Everything that is done at the saw, in its order, and every board as it lies there. Lengths in ticks. */
 export interface SawOrder {
@@ -67,7 +68,7 @@ export interface LaidPiece {
 
 export interface BoardRef { readonly board: LaidBoard; readonly strips: readonly number[] }
 
-export type Step = RipStep | CrosscutStep | BlockStep | RabbetStep | EaseStep | MiterStep | CopeStep | ShapeStep | SlotStep | PocketStep;
+export type Step = RipStep | CrosscutStep | BlockStep | RabbetStep | EaseStep | MiterStep | CopeStep | ShapeStep | KerfStep | SlotStep | HalveStep | PocketStep;
 interface Numbered { readonly number: number }
 
 /** One setting of the rip fence. */
@@ -106,7 +107,7 @@ export interface Take { readonly board: LaidBoard; readonly strip: LaidStrip; re
 /** Test pieces and gauge blocks, out of what is left. */
 export interface BlockStep extends Numbered { readonly do: 'blocks'; readonly blocks: readonly Block[] }
 export interface Block {
-    readonly kind: 'cleat gauge' | 'miter test' | 'rabbet test' | 'slot test';
+    readonly kind: 'cleat gauge' | 'miter test' | 'rabbet test' | 'slot test' | 'bend trial' | 'joint block';
     readonly stock: Stock;
     readonly count: number;
     /** Of each. */
@@ -169,6 +170,24 @@ export interface SlotStep extends Numbered {
     readonly count: number;
     /** Half the thickness of the pieces: the height of the joiner's fence. */
     readonly fence: Ticks;
+    readonly pieces: readonly Piece[];
+    /** Those whose slots are opened to the back, and how; those whose slots are so much wider towards it. */
+    readonly opened: readonly (Opened & { readonly pieces: readonly Piece[] })[];
+    readonly wider: readonly { readonly by: Ticks; readonly pieces: readonly Piece[] }[];
+}
+/** Kerfs across the back of pieces that are bowed on their way in: from the middle of each to both sides, all at one depth of the saw. */
+export interface KerfStep extends Numbered {
+    readonly do: 'kerfs';
+    /** On each; from center to center. */
+    readonly count: number; readonly apart: Ticks; readonly depth: Ticks;
+    readonly pieces: readonly Piece[];
+}
+/** Pieces cut in two in their middle, and relieved there on the back: what is pushed straight like a knee. Their blanks are longer by what the cut takes. */
+export interface HalveStep extends Numbered {
+    readonly do: 'halve';
+    /** A half: to it one half is cut, then the other. */
+    readonly stop: Ticks;
+    readonly relieved: Ticks;
     readonly pieces: readonly Piece[];
 }
 export interface PocketStep extends Numbered { readonly do: 'pocket holes'; readonly each: number; readonly pieces: readonly Piece[] }

@@ -12,12 +12,15 @@ export type Work =
     | { readonly kind: 'ease'; readonly by: Ticks }
     /** `count` at each of so many places: ends or edges, in words "in the west and the east end". */
     | Slots
-    /** Where biscuits are left out: a block behind the joint at this end, so wide; null where nobody knows how wide its channel is. */
-    | { readonly kind: 'block'; readonly end: Side; readonly width: Ticks | null }
+    /**
+     * Where biscuits are left out, or a bottom is cut in two: a block behind the joint at this end, or in its middle, so wide; null where nobody knows how wide
+     * its channel is.
+     */
+    | { readonly kind: 'block'; readonly end: Side | 'middle'; readonly width: Ticks | null }
     /** Cut in two in its middle, the back of the joint there relieved. */
     | { readonly kind: 'halve'; readonly relieved: Ticks }
-    /** Across its back, from center to center. */
-    | { readonly kind: 'kerfs'; readonly count: number; readonly apart: Ticks; readonly depth: Ticks }
+    /** Across its back, from center to center, so that its middle hangs down so far while it goes in. */
+    | { readonly kind: 'kerfs'; readonly count: number; readonly apart: Ticks; readonly depth: Ticks; readonly hangs: Ticks }
     | { readonly kind: 'pocket-holes'; readonly count: number }
     /** The corner away from the side, taken off so far along the piece at its west or north end and at the other. */
     | { readonly kind: 'nip'; readonly by: readonly [Ticks, Ticks]; readonly ends: readonly [string, string] }
@@ -30,8 +33,11 @@ export type Work =
  */
 interface Slots {
     readonly kind: 'slots'; readonly count: number; readonly size: string; readonly places: number; readonly where: string;
-    readonly opened?: true; readonly wider?: Ticks;
+    readonly opened?: Opened; readonly wider?: Ticks;
 }
+
+/** A slot that is open to the back: as long as the biscuit's slot is, so deep from there, with so much wood left under it. */
+export interface Opened { readonly long: Ticks; readonly deep: Ticks; readonly leaves: Ticks }
 
 /** The same in words, as lists and sheets print it. `size` prints a length. */
 export function workWords(work: Work, size: (ticks: Ticks) => string): string {
@@ -41,7 +47,7 @@ export function workWords(work: Work, size: (ticks: Ticks) => string): string {
         case 'scribe': return `${size(work.by)} of it to be scribed to the wall`;
         case 'ease': return `ease the two back edges ${size(work.by)}`;
         case 'slots': return `${work.count === 1 ? `slot for 1 ${work.size} biscuit` : `slots for ${work.count} ${work.size} biscuits`} ${work.where}${work.opened ? ', opened to the back' : work.wider ? `, ${size(work.wider)} wider towards the back` : ''}`;
-        case 'block': return `glue a block${work.width === null ? '' : ` ${size(work.width)} wide`} behind the joint at its ${work.end} end`;
+        case 'block': return `glue a block${work.width === null ? '' : ` ${size(work.width)} wide`} behind the joint ${work.end === 'middle' ? 'in its middle' : `at its ${work.end} end`}`;
         case 'halve': return `cut in two in its middle, the back of the joint relieved by ${size(work.relieved)}`;
         case 'kerfs': return `${work.count} kerfs across its back, ${size(work.apart)} apart and ${size(work.depth)} deep`;
         case 'pocket-holes': return `${work.count} pocket holes at the upper end`;

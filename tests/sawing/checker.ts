@@ -119,7 +119,7 @@ function checkSteps({ boards, steps, setUps }: SawOrder): void {
     const first = steps.flatMap(s => (s.do === 'rip' && (s.what === 'boards' || s.what === 'sections') ? s.boards.flatMap(b => b.strips.map(n => `${b.board.name}/${n}`)) : []));
     expect(first.sort()).toEqual(strips.sort());
 
-    for (const kind of ['rabbet', 'ease', 'slots', 'pocket holes'] as const) {
+    for (const kind of ['rabbet', 'ease', 'kerfs', 'slots', 'halve', 'pocket holes'] as const) {
         const own = steps.flatMap(s => (s.do === kind ? s.pieces : []));
         const named = kind === 'pocket holes' ? 'pocket-holes' : kind;
         expect(ids(own)).toEqual(ids(all.filter(p => p.work.some(w => w.kind === named))));

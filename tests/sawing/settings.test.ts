@@ -145,7 +145,7 @@ test('test pieces: a gauge for each stock that a cleat is pressed against, a pai
         piece('t', pine, inches(25), { part: 'side', ends: [MITER, { cut: 'miter', degrees: 30 }] }),
     ];
     // line C has no cleats, so its ash needs no gauge
-    expect(blocksOf(laid(pieces), inches('1/8')).map(block => `${block.count} ${block.kind} ${block.stock.name}: ${block.for}`).sort()).toEqual([
+    expect(blocksOf(laid(pieces), job()).map(block => `${block.count} ${block.kind} ${block.stock.name}: ${block.for}`).sort()).toEqual([
         '1 rabbet test pine-1x6: rabbet', '2 cleat gauge fir-1x6: cleats, held between them and the lower edge of the side',
         '2 cleat gauge pine-1x6: cleats, held between them and the lower edge of the side',
         '2 miter test pine-1x6: 30° pair', '2 miter test pine-1x6: 45° pair', '2 slot test fir-1x6: #10 biscuit', '2 slot test fir-1x6: #20 biscuit',
@@ -154,7 +154,7 @@ test('test pieces: a gauge for each stock that a cleat is pressed against, a pai
 
 describe('what blocks come out of', () => {
     const gaugeOut = (pieces: readonly Piece[]): string[] =>
-        blocksOf(laid(pieces), inches('1/8')).filter(({ kind }) => kind === 'cleat gauge').flatMap(({ out }) => out.map(({ name }) => name));
+        blocksOf(laid(pieces), job()).filter(({ kind }) => kind === 'cleat gauge').flatMap(({ out }) => out.map(({ name }) => name));
     const cleats = (count: number, length: string, of = pine): Piece[] => Array.from({ length: count }, (_, i) =>
         piece(`c${i}`, of, inches(length), { part: 'cleat', width: inches('1 1/2'), ripped: true, work: [{ kind: 'rip', width: inches('1 1/2'), thickness: inches('3/4') }] }));
     // 8' less 1" of trim and 90" and a kerf are 4 7/8": too short for a block of 8". So it has to come from the board of the cleats.
@@ -173,7 +173,7 @@ describe('what blocks come out of', () => {
         });
         for (const boards of [[board('wide', '5 1/2'), board('narrow', '2 1/4')], [board('narrow', '2 1/4'), board('wide', '5 1/2')]]) {
             const all = [...boards, ...laid([bottom, ...cleats(1, '20')]).map(one => ({ ...one, sections: [], besideStrips: 0, strips: one.strips.map(strip => ({ ...strip, offcut: 0 })) }))];
-            expect(blocksOf(all, inches('1/8')).find(({ kind }) => kind === 'cleat gauge')!.out.map(({ name }) => name)).toEqual(['narrow', 'narrow']);
+            expect(blocksOf(all, job()).find(({ kind }) => kind === 'cleat gauge')!.out.map(({ name }) => name)).toEqual(['narrow', 'narrow']);
         }
     });
     // a third strip leaves 5/8"

@@ -144,10 +144,10 @@ function shortWork(work: Work): string {
         case 'rabbet': return 'rabbet';
         case 'scribe': return 'scribe';
         case 'ease': return 'ease';
-        case 'slots': return `${work.count} × ${work.size} ${work.where.startsWith('in both edges') ? 'edges' : work.places === 2 ? 'both ends' : work.where.replace(/^in the | end$/g, '')}`;
-        case 'block': return 'block at the joint';
+        case 'slots': return `${work.count} × ${work.size} ${work.where.startsWith('in both edges') ? 'edges' : work.places === 2 ? 'both ends' : work.where.replace(/^in the | end$/g, '')}${work.opened ? ', opened' : ''}`;
+        case 'block': return work.end === 'middle' ? 'block in the middle' : 'block at the joint';
         case 'halve': return 'in two';
-        case 'kerfs': return 'kerfs';
+        case 'kerfs': return `${work.count} kerfs`;
         case 'pocket-holes': return 'pocket holes';
         case 'nip': return 'nipped corner';
         case 'shape': return 'cut to shape';

@@ -6,13 +6,17 @@ import type { Way } from '../../takeoff/closing/ways.ts';
 import { grouped } from '../../plain/groups.ts';
 import { counted, listed } from '../../plain/words.ts';
 import { printMark, type Tape } from '../../quantity/print-length.ts';
-import type { Ticks } from '../../quantity/ticks.ts';
+import { TICKS_PER_FOOT, type Ticks } from '../../quantity/ticks.ts';
+import type { Piece } from '../../takeoff/model.ts';
 import { minutesText } from '../estimate/words.ts';
 import { nameInRoom } from '../../takeoff/ids.ts';
 import type { RoomPutUp } from './content.ts';
 
+/** A scrap that is tried; strain goes with the bow and against the square of the length: see takeoff/closing/bending.ts. */
+const SCRAP = 2 * TICKS_PER_FOOT;
+
 /** A way in for a closing piece, in words with its figures. What is approximate says so; none of it says that wood will hold. */
-function wayWords(way: Way, tape: Tape): string {
+function wayWords(way: Way, { overall }: Piece, tape: Tape): string {
     const size = (ticks: Ticks): string => printMark(ticks, tape);
     const wider = (ticks: Ticks): string => (ticks >= tape.step / 2 ? `, its slot ${size(ticks)} wider` : '');
     const eased = (ticks: Ticks): string => (ticks >= tape.step / 2 ? `, its back edge there eased by ${size(ticks)}` : '');
@@ -22,10 +26,10 @@ function wayWords(way: Way, tape: Tape): string {
         case 'swing': return `the end with the biscuits first, the other ${size(way.hangs)} lower (${degrees(way.angle)}), then swung up${eased(way.binds)}${wider(way.slotWider)}`;
         case 'leave-out': return `leave the biscuits out at ${way.ends === 1 ? 'one end' : 'both ends'}${way.block === null ? '' : `, with a block ${size(way.block)} wide glued to the back of the joint`}${way.swing ? `, and swing it up: the other end ${size(way.swing.hangs)} lower first${eased(way.swing.binds)}${wider(way.swing.slotWider)}` : ''}`;
         case 'spring': return way.figures
-            ? `bow it by one push in the middle, ${size(way.bow)} down, about ${Math.round(way.figures.force)} lb (${counted(way.figures.people, 'person', 'people')}), about ${Math.round(way.figures.ofBreaking * 100)} % of the strain at which ${way.figures.species} breaks on average${wider(way.slotWider)}; try it on a scrap first`
+            ? `bow it by one push in the middle, ${size(way.bow)} down, about ${Math.round(way.figures.force)} lb (${counted(way.figures.people, 'person', 'people')}), about ${Math.round(way.figures.ofBreaking * 100)} % of the strain at which ${way.figures.species} breaks on average${wider(way.slotWider)}; try it on a scrap first: of one ${size(SCRAP)} long as much strain is a bow of ${size(Math.round(way.bow * (SCRAP / overall) ** 2))}`
             : `bow it by one push in the middle, ${size(way.bow)} down: what its wood bears is not known`;
         case 'splice': return `splice it on ${listed(way.on.map(line => `line ${line}`), 'or')}, each part put up for itself, the joint backed`;
-        case 'knee': return `in two in its middle, pushed straight from ${size(way.hangs)} below (${degrees(way.angle)}); relieve the back of the joint by ${size(way.binds)}, or it binds${wider(way.slotWider)}`;
+        case 'knee': return `in two in its middle, pushed straight from ${size(way.hangs)} below (${degrees(way.angle)}); relieve the back of the joint by ${size(way.binds)}, or it binds${wider(way.slotWider)}${way.block === null ? '' : `; glue a block ${size(way.block)} wide behind that joint`}`;
         case 'kerfs': return way.pattern
             ? `bow it, ${size(way.hangs)} down, with ${counted(way.pattern.count, 'kerf')} across its back, ${size(way.pattern.apart)} apart and ${size(way.pattern.depth)} deep; on a scrap first`
             : 'kerfs across its back do not bow it far enough';
@@ -39,7 +43,7 @@ export function closingsTold(closings: RoomPutUp['closings'], tape: Tape): Closi
     const each = closings.map(({ closing: { piece, wanted }, ways }) => {
         const best = ways.filter(({ works }) => works === true).slice(0, MOST_WAYS);
         const bends = best.some(({ kind }) => kind === 'spring' || kind === 'kerfs');
-        return { name: nameInRoom(piece), wanted: printMark(wanted, tape), ways: best.map(way => wayWords(way, tape)), bends };
+        return { name: nameInRoom(piece), wanted: printMark(wanted, tape), ways: best.map(way => wayWords(way, piece, tape)), bends };
     });
     return [...grouped(each, ({ wanted, ways }) => [wanted, ...ways].join(' ')).values()]
         .map(alike => ({ ...alike[0]!, names: listed(alike.map(({ name }) => name)) }));

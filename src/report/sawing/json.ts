@@ -75,7 +75,15 @@ function stepJson(step: Step, order: SawOrder): HouseJson['steps'][number] {
                 { from: [...from], corners: corners.map(([along, across]) => ({ along: length(along), across: length(across) })), pieces: ids(pieces) }
             )),
         };
-        case 'slots': return { ...head(step), size: step.size, count: step.count, fence: length(step.fence), pieces: ids(step.pieces) };
+        case 'slots': return {
+            ...head(step), size: step.size, count: step.count, fence: length(step.fence), pieces: ids(step.pieces),
+            opened: step.opened.map(
+                ({ long, deep, leaves, pieces }) => ({ long: length(long), deep: length(deep), leaves: length(leaves), pieces: ids(pieces) }),
+            ),
+            wider: step.wider.map(({ by, pieces }) => ({ by: length(by), pieces: ids(pieces) })),
+        };
+        case 'kerfs': return { ...head(step), count: step.count, apart: length(step.apart), depth: length(step.depth), pieces: ids(step.pieces) };
+        case 'halve': return { ...head(step), stop: length(step.stop), relieved: length(step.relieved), pieces: ids(step.pieces) };
         case 'pocket holes': return { ...head(step), each: step.each, pieces: ids(step.pieces) };
     }
 }

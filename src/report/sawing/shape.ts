@@ -31,7 +31,7 @@ interface House extends HouseHead {
 
 // ---------------------------------------------------------------- steps
 
-type Step = Rip | Crosscut | Blocks | Rabbet | Ease | Miter | Cope | ShapeCuts | Slots | PocketHoles;
+type Step = Rip | Crosscut | Blocks | Rabbet | Ease | Miter | Cope | ShapeCuts | KerfCuts | Slots | Halve | PocketHoles;
 interface Numbered { readonly number: FromOne; readonly stage: string }
 interface OnPieces extends Numbered {
     /** Ids of pieces in the cut list. */
@@ -137,7 +137,19 @@ interface PanelShape {
 }
 
 /** Slots for biscuits. */
-interface Slots extends OnPieces { readonly do: 'slots'; readonly size: string; readonly count: Count; readonly fence: LengthJson }
+interface Slots extends OnPieces {
+    readonly do: 'slots'; readonly size: string; readonly count: Count; readonly fence: LengthJson;
+    /** Those that are opened to the back, so that the piece goes straight up over the biscuits: so long and deep, with so much wood left at the face. */
+    readonly opened?: readonly { readonly long: LengthJson; readonly deep: LengthJson; readonly leaves: LengthJson; readonly pieces: readonly string[] }[];
+    /** Those that are so much wider towards the back. */
+    readonly wider?: readonly { readonly by: LengthJson; readonly pieces: readonly string[] }[];
+}
+
+/** Kerfs across the backs, from the middle of each piece to both sides. */
+interface KerfCuts extends OnPieces { readonly do: 'kerfs'; readonly count: FromOne; readonly apart: LengthJson; readonly depth: LengthJson }
+
+/** Cut in two in the middle, the stop set to a half, the back of the joint relieved. */
+interface Halve extends OnPieces { readonly do: 'halve'; readonly stop: LengthJson; readonly relieved: LengthJson }
 
 /** Pocket holes. */
 interface PocketHoles extends OnPieces { readonly do: 'pocket holes'; readonly each: FromOne }

@@ -23,7 +23,8 @@ export const STAGES: readonly { readonly title: string; has(step: Step): boolean
     { title: 'Miters, left and right at one setting of the saw', has: step => step.do === 'miter' },
     { title: 'Copes', has: step => step.do === 'cope' },
     { title: 'Panels to their shapes', has: step => step.do === 'shape' },
-    { title: 'Slots and pocket holes', has: step => step.do === 'slots' || step.do === 'pocket holes' },
+    { title: 'Kerfs across the back', has: step => step.do === 'kerfs' },
+    { title: 'Slots and pocket holes', has: step => step.do === 'slots' || step.do === 'halve' || step.do === 'pocket holes' },
 ];
 
 /** How a miter batch is laid: said once, before the first. */
@@ -70,7 +71,21 @@ export function stepWords(step: Step, order: SawOrder, nameOf: (piece: Piece) =>
         case 'cope': return {
             set: `cope ${counted(step.ends, 'end')}, along the line that the miter has cut on the face; the back cut away behind it`, lines: [list(step.pieces)],
         };
-        case 'slots': return { set: `${step.size} biscuits: ${counted(step.count, 'slot')}, fence ${size(step.fence)} off the face`, lines: [list(step.pieces)] };
+        case 'slots': return { set: `${step.size} biscuits: ${counted(step.count, 'slot')}, fence ${size(step.fence)} off the face`,
+            lines: [
+                list(step.pieces),
+                ...step.opened.map(({ long, deep, leaves, pieces }) => `then opened to the back, ${size(long)} long and ${size(deep)} deep, which leaves ${size(leaves)} at the face: ${list(pieces)}`),
+                ...step.wider.map(({ by, pieces }) => `${size(by)} wider towards the back, since it comes to its biscuits at an angle: ${list(pieces)}`),
+            ],
+        };
+        case 'kerfs': return {
+            set: `saw ${size(step.depth)} deep: ${counted(step.count, 'kerf')} across the back of each of ${counted(step.pieces.length, 'piece')}, ${size(step.apart)} from center to center; the trial first`,
+            lines: [`from its middle out to both sides${step.count % 2 === 1 ? '' : `, the first two ${size(step.apart)} apart across it`}: ${list(step.pieces)}`],
+        };
+        case 'halve': return {
+            set: `in two, square, stop at ${size(step.stop)}: first the one half, then the other, of ${counted(step.pieces.length, 'piece')}${step.relieved > 0 ? `; their ends there relieved at the back by ${size(step.relieved)} together` : ''}`,
+            lines: [list(step.pieces)],
+        };
         case 'shape': return {
             set: `to lines from corner to corner: ${counted(step.pieces.length, 'panel')}`,
             lines: step.shapes.map(({ corners, from, pieces }) => `${list(pieces)}: ${workWords({ kind: 'shape', corners, from }, size)}`),
@@ -97,7 +112,7 @@ function cutText({ stop, end, hand, pieces }: Pick<MiterCut, 'stop' | 'end' | 'h
 }
 
 function blockText({ kind, count, length, stock, for: use, out }: Block, show: Show): string {
-    const what = { 'cleat gauge': 'gauge blocks', 'miter test': count === 1 ? 'test piece' : 'test pieces', 'rabbet test': 'test length', 'slot test': 'test pieces' }[kind];
+    const what = { 'cleat gauge': 'gauge blocks', 'miter test': count === 1 ? 'test piece' : 'test pieces', 'rabbet test': 'test length', 'slot test': 'test pieces', 'bend trial': 'trial', 'joint block': count === 1 ? 'block' : 'blocks' }[kind];
     const names = [...new Set(out.map(board => board.name))];
     const found = names.length === 0 ? '' : `out of the ${names.length === 1 ? 'offcut' : 'offcuts'} of ${names.join(' and ')}`;
     const lacking = out.length === count ? '' : `no ${found === '' ? '' : 'other '}offcut of ${stock.name} is long enough: use scrap of the same thickness`;

@@ -32,14 +32,15 @@ export function slotsOf(own: Own, said: SaidWays, setting: Setting): Work[] {
     return [...ends, ...edges, ...wanted(said.get(own.where), own, setting)];
 }
 
-function cut({ count, size }: Biscuits, places: number, where: string, more: { readonly opened?: true; readonly wider?: number } = {}): Work {
+function cut({ count, size }: Biscuits, places: number, where: string, more: Pick<Extract<Work, { kind: 'slots' }>, 'opened' | 'wider'> = {}): Work {
     return { kind: 'slots', count, size, places, where, ...more };
 }
 
 function endSlots({ of, stretch: { lie }, biscuits }: Own, said: SaidWay | undefined, setting: Setting): Work[] {
     const ends = endsOf(setting.runsOf(of)), left = said ? leftOut(said) : [false, false];
     const wider = said && ('slotWider' in said.way ? said.way.slotWider : said.way.kind === 'leave-out' ? said.way.swing?.slotWider : undefined);
-    const more = said?.way.kind === 'open-slots' ? { opened: true as const } : wider ? { wider: roundUp(wider, setting.step) } : {};
+    const { way } = said ?? {};
+    const more = way?.kind === 'open-slots' ? { opened: { long: roundUp(way.long, setting.step), deep: roundUp(way.deep, setting.step), leaves: roundDown(way.leaves, setting.step) } } : wider ? { wider: roundUp(wider, setting.step) } : {};
     const inEnds = (how: 'between' | 'splice'): Work[] => {
         const found = ends.filter((_, i) => lie.cuts[i] === how && !(how === 'between' && left[i]));
         return biscuits && found.length > 0 ? [cut(biscuits, found.length, `in the ${found.join(' and the ')} end`, more)] : [];
@@ -92,8 +93,8 @@ function wanted(said: SaidWay | undefined, { of }: Own, setting: Setting): Work[
     const { way } = said, ends: readonly Side[] = endsOf(setting.runsOf(of));
     switch (way.kind) {
         case 'leave-out': return leftOut(said).flatMap((is, i): Work[] => (is ? [{ kind: 'block', end: ends[i]!, width: way.block }] : []));
-        case 'knee': return [{ kind: 'halve', relieved: roundUp(way.binds, setting.step) }];
-        case 'kerfs': return way.pattern ? [{ kind: 'kerfs', count: way.pattern.count, apart: roundDown(way.pattern.apart, setting.step), depth: roundDown(way.pattern.depth, setting.step) }] : [];
+        case 'knee': return [{ kind: 'halve', relieved: roundUp(way.binds, setting.step) }, { kind: 'block', end: 'middle', width: way.block }];
+        case 'kerfs': return way.pattern ? [{ kind: 'kerfs', count: way.pattern.count, apart: roundDown(way.pattern.apart, setting.step), depth: roundDown(way.pattern.depth, setting.step), hangs: way.hangs }] : [];
         default: return [];
     }
 }

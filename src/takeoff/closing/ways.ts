@@ -33,8 +33,8 @@ export interface Spring extends OneWay<'spring'> {
 }
 /** In two on a crossing that it runs through, each part put up for itself, the joint backed. */
 interface Splice extends OneWay<'splice'> { readonly on: readonly string[] }
-/** In two in its middle, pushed straight. */
-interface Knee extends OneWay<'knee'> { readonly angle: number; readonly hangs: Ticks; readonly binds: Ticks; readonly slotWider: Ticks }
+/** In two in its middle, pushed straight, with a block of that width glued to the back of the joint there. */
+interface Knee extends OneWay<'knee'> { readonly angle: number; readonly hangs: Ticks; readonly binds: Ticks; readonly slotWider: Ticks; readonly block: Ticks | null }
 /** Bowed with kerfs across its back. */
 interface Kerfs extends OneWay<'kerfs'> {
     readonly hangs: Ticks;
@@ -66,7 +66,8 @@ export function waysIn(closing: Closing, ceiling: Ceiling): Way[] {
         ...withBiscuits.length === 1 ? [{ kind: 'swing' as const, works: true, ...swing }] : [],
         ...withBiscuits.length === 2 ? [{ kind: 'leave-out' as const, works: true, ends: 1 as const, block: blockOf(closing, ceiling), swing }] : [],
         { kind: 'leave-out', works: true, ends: withBiscuits.length === 2 ? 2 : 1, block: blockOf(closing, ceiling) },
-        springOf(closing, biscuit.thickness), ...spliceOf(closing, ceiling), kneeOf(closing, biscuit.thickness), kerfsOf(closing, biscuit.thickness, ceiling),
+        springOf(closing, biscuit.thickness), ...spliceOf(closing, ceiling), kneeOf(closing, biscuit.thickness, ceiling),
+        kerfsOf(closing, biscuit.thickness, ceiling),
     ];
     return ways.map((way, i) => ({ way, i })).sort((a, b) => rankOf(a.way) - rankOf(b.way) || a.i - b.i).map(({ way }) => way);
 }
@@ -98,11 +99,12 @@ function springOf({ piece, wanted, ends }: Closing, biscuit: Ticks): Spring {
 /** The shape of a bow does not depend on the wood. */
 const ANY = { rupture: 1, elasticity: 1 };
 
-function kneeOf({ piece, wanted, ends }: Closing, biscuit: Ticks): Knee {
+function kneeOf(closing: Closing, biscuit: Ticks, ceiling: Ceiling): Knee {
+    const { piece, wanted, ends } = closing;
     // both halves are pushed straight alike, also where there is a biscuit at one end only
     const by = { shorter: inches(Math.max(wanted, 2 * outOf(ends))), sticksOut: inches(outOf(ends)), biscuit: inches(biscuit) };
     const { angle, hangs, binds, slotWider } = kneed({ length: inches(piece.overall), thickness: inches(piece.thickness) }, by);
-    return { kind: 'knee', works: true, angle, hangs: ticks(hangs), binds: ticks(binds), slotWider: ticks(slotWider) };
+    return { kind: 'knee', works: true, angle, hangs: ticks(hangs), binds: ticks(binds), slotWider: ticks(slotWider), block: blockOf(closing, ceiling) };
 }
 
 function kerfsOf({ piece, wanted, ends }: Closing, biscuit: Ticks, { room: { job } }: Ceiling): Kerfs {

@@ -36,7 +36,7 @@ describe('what is said of closing pieces changes their work, and of nothing else
         expect(way.path!.moves.map(({ kind }) => kind)).toEqual(['lift', 'swing']);
     });
     it('a knee is cut in two, kerfs lie across the back', async () => {
-        expect(machiningOf(await ceilingOf({ bottom: '; closing kneed' }), 'bottom-A-2')).toMatch(/wider towards the back; cut in two in its middle, the back of the joint relieved by 1\/32"$/);
+        expect(machiningOf(await ceilingOf({ bottom: '; closing kneed' }), 'bottom-A-2')).toMatch(/wider towards the back; cut in two in its middle, the back of the joint relieved by 1\/32"; glue a block 4" wide behind the joint in its middle$/);
         const kerfed = await ceilingOf({ bottom: '; closing kerfed', biscuits: '1 x #0', species: 'species white-oak; ', north: `60'` });
         expect(machiningOf(kerfed, 'bottom-A-2')).toMatch(/\d+ kerfs across its back, .* apart and .* deep$/);
     });
