@@ -17,7 +17,7 @@ import { Effort } from './solve/effort.ts';
 import { costOfLayouts, type CuttingProblem, type Layout } from './solve/problem.ts';
 import { faultOf, trimmed } from './solve/layouts.ts';
 import { withLongerOffcuts } from './solve/offcuts.ts';
-import { quickPlan } from './solve/quick.ts';
+import { quickPlan, simplePlan } from './solve/quick.ts';
 import { grouped } from '../plain/groups.ts';
 
 /** A first plan, and for each stock the question whether there is a cheaper one. */
@@ -100,7 +100,9 @@ function planOf(stocks: readonly StockPlan[], unplaced: readonly Unplaced[]): Bo
 interface Draft { readonly offers: readonly Offer[]; readonly ways: readonly (readonly Solved[])[] }
 
 /** The first plans of one stock. Pieces that come out of no board go to `unplaced`, with the reason. */
-function draftOf(pieces: readonly Piece[], job: JobSettings, before: readonly BoardPlan[], { apart, setUps }: Shop, unplaced: Unplaced[]): Draft | undefined {
+function draftOf(
+    pieces: readonly Piece[], job: JobSettings, before: readonly BoardPlan[], { apart, setUps, isRough = false }: Shop, unplaced: Unplaced[],
+): Draft | undefined {
     const { stock } = pieces[0]!;
     const offers = offersOf(stock, job);
     const groups = [...grouped(pieces, ({ room }) => (apart.has(room) ? room : undefined)).values()];
@@ -108,7 +110,7 @@ function draftOf(pieces: readonly Piece[], job: JobSettings, before: readonly Bo
         const parts: Solved[] = [];
         for (const own of groups) {
             const gone = parts.length === 0 ? before : [...before, planOf([stockPlanOf(parts, offers, job, firstPlan('money'))], [])];
-            const part = partOf(own, offers, job, gone, withSections, out);
+            const part = partOf(own, offers, job, gone, { withSections, isRough }, out);
             if (part) parts.push(part);
         }
         return givenOut(parts);
@@ -147,8 +149,11 @@ function givenOut(parts: readonly Solved[]): Solved[] {
     });
 }
 
+interface HowPlanned { readonly withSections: boolean; readonly isRough: boolean }
+
 function partOf(
-    pieces: readonly Piece[], offers: readonly Offer[], job: JobSettings, before: readonly BoardPlan[], withSections: boolean, unplaced: Unplaced[],
+    pieces: readonly Piece[], offers: readonly Offer[], job: JobSettings, before: readonly BoardPlan[], { withSections, isRough }: HowPlanned,
+    unplaced: Unplaced[],
 ): Solved | undefined {
     const { stock } = pieces[0]!;
     let blanks = pieces.flatMap(piece => {
@@ -161,7 +166,7 @@ function partOf(
         const posed = pose(stock, blanks, offers, job, before, withSections);
         let out = withoutBoard(posed);
         if (out.size === 0) {
-            const layouts = planAsFarAsBoardsGo(posed.problem);
+            const layouts = planAsFarAsBoardsGo(posed.problem, isRough);
             out = piecesOn(layouts, posed.problem.boards.length, posed);
             if (out.size === 0) return { posed, layouts };
         }
@@ -182,9 +187,9 @@ function withoutBoard({ problem, pieces }: Posed): Set<Piece> {
  * A plan for all pieces. Where only boards on hand are long enough for some and there are too few of those, the rest of them is
  * on boards of a kind that does not exist, after the last one of the problem.
  */
-function planAsFarAsBoardsGo(problem: CuttingProblem): Layout[] {
+function planAsFarAsBoardsGo(problem: CuttingProblem, isRough: boolean): Layout[] {
     const { boards } = problem;
-    const plan = planAtOnce(problem);
+    const plan = planAtOnce(problem, isRough);
     if (plan) return plan;
     const wanting = {
         capacity: Math.max(...boards.map(kind => kind.capacity)), across: Math.max(...boards.map(kind => kind.across)),
@@ -196,7 +201,8 @@ function planAsFarAsBoardsGo(problem: CuttingProblem): Layout[] {
 }
 
 /** An alternate leaves most stocks as they are, and a command that is rehearsed asks everything again. */
-function planAtOnce(problem: CuttingProblem): Layout[] | undefined {
+function planAtOnce(problem: CuttingProblem, isRough: boolean): Layout[] | undefined {
+    if (isRough) return simplePlan(problem, new Effort(Infinity), 1);
     const key = JSON.stringify(problem), known = plansAtOnce.get(key);
     if (known) return known;
     const plan = quickPlan(problem, new Effort(Infinity));

@@ -1,4 +1,6 @@
 import type { Ceiling } from '../ceiling/model.ts';
+import { planBoards } from '../cutting/first-plan.ts';
+import { ROUGHLY } from '../cutting/shop.ts';
 import { findingOf, type Finding } from '../findings/finding.ts';
 import type { FileContent } from '../job/file.ts';
 import type { Grid, Room } from '../job/model.ts';
@@ -51,11 +53,11 @@ function hasBiscuits({ lines }: Ceiling): boolean {
     return lines.some(({ section }) => (section.profile.bottom?.biscuits?.value.count ?? 0) > 0);
 }
 
-/** What a room comes to. Its boards are those of a plan made at once for it alone. */
+/** What a room comes to. Its boards are those of a rough plan for it alone: plans are only held against each other here. */
 export function figuresOf({ room, found }: Look, ceiling: Ceiling): Figures {
     const boxes = ceiling.coffers.map(({ west, east, north, south }) => ({ width: east - west, length: south - north }));
     const takeOff = takeOffOf(ceiling), holding = holdingOf(ceiling, takeOff.pieces);
-    const { plan, estimate } = price([room], room.job);
+    const { plan, estimate } = price([room], room.job, planBoards(takeOff.pieces, room.job, [], ROUGHLY));
     const spread = (sizes: readonly number[]): Figures['width'] => ({ least: Math.round(Math.min(...sizes)), most: Math.round(Math.max(...sizes)) });
     const joistsOf = (held: readonly Held[]): number => new Set(held.flatMap(({ finds }) => finds.map(({ joist }) => joist.center))).size;
     const hits = holding && [...byBeam(holding).values()].reduce((sum, held) => sum + joistsOf(held), 0);
@@ -69,3 +71,8 @@ export function figuresOf({ room, found }: Look, ceiling: Ceiling): Figures {
     };
 }
 
+/** Closing pieces of a grid that is laid out and nothing more; undefined where no bottom has biscuits, or it cannot be laid out. */
+export function closingIn(room: Room): number | undefined {
+    const { ceiling } = layoutOf(room);
+    return ceiling && hasBiscuits(ceiling) ? closingCount(ceiling) : undefined;
+}

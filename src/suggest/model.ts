@@ -81,7 +81,7 @@ export interface Figures {
     readonly joists?: number;
     /** Closing pieces: bottoms that biscuits keep from going up once their neighbors are up; undefined where no bottom has biscuits. */
     readonly closing?: number;
-    /** Boards to be bought, by a plan made at once for this room alone, what those with a price cost, and whether there are any without. */
+    /** Boards to be bought, by a rough plan for this room alone, what those with a price cost, and whether there are any without. */
     readonly boards: number;
     readonly costs: readonly Money[];
     readonly unpriced: boolean;

@@ -49,7 +49,7 @@ function equally(coffers: number, way: Way, grid: Grid): Option | undefined {
     const spacing: Spacing = { by: 'number', coffers: { ...saying(way, grid), value: coffers } }, spaced = way.divide(spacing);
     if (!spaced) return undefined;
     const centers = spaced.lows.map((low, i) => low + way.toCenter(i));
-    return { coffers, how: 'equal', by: 0, centers: [], spacing, sizes: spaced.sizes, ...standing(way, centers, spaced.sizes) };
+    return { coffers, how: 'equal', by: 0, centers: [], spacing, sizes: spaced.sizes, ...standing(way, centers, spaced.sizes), ...way.comesUpon && { blocked: way.comesUpon(spacing) } };
 }
 
 /** The words that its findings stand at: those that divide it now. */

@@ -12,45 +12,48 @@ export interface LookedAt { readonly offer?: Offer | undefined; readonly isLaidO
 interface Searched { readonly offers: readonly Offer[]; readonly lookedAt: number; readonly isCutShort: boolean }
 
 /**
- * The best that stand the whole check, of grids in their order. The two directions that may run through in one division are looked at one after the
- * other: the second where the first is not to be offered, and else at last, as far as the work allows, to offer the better one. Whoever has other
- * things to do may do so before each that is looked at.
+ * The best that stand the whole check, of grids in their order. Of the two directions that may run through in one division that one is looked at first that
+ * leaves fewer closing pieces, which its layout tells; the other where the first is not to be offered. Whoever has other things to do may do so before
+ * each that is looked at.
  */
-export function* search(inOrder: readonly Candidate[], now: Now, look: (candidate: Candidate) => LookedAt): Generator<undefined, Searched> {
+export function* search(
+    inOrder: readonly Candidate[], now: Now, { look, closing }: { look(candidate: Candidate): LookedAt; closing(candidate: Candidate): number | undefined },
+): Generator<undefined, Searched> {
     const divisions = new Map<Candidate['across'], Map<Candidate['down'], Candidate[]>>(), order: Candidate[][] = [];
     for (const candidate of inOrder) {
         const both = atKey(atKey(divisions, candidate.across, () => new Map<Candidate['down'], Candidate[]>()), candidate.down, (): Candidate[] => []);
         if (both.length === 0) order.push(both);
         both.push(candidate);
     }
-    const found: { offer: Offer; other: Candidate | undefined }[] = [], alike = new Map<string, number>();
+    const found: Offer[] = [], alike = new Map<string, number>();
     let lookedAt = 0, coffers = 0, isCutShort = false;
-    function* offerOf(candidate: Candidate): Generator<undefined, Offer | undefined> {
-        const more = candidate.across.coffers * candidate.down.coffers;
-        if (lookedAt === MOST_LOOKED_AT || lookedAt > 0 && coffers + more > MOST_COFFERS_LAID_OUT) { isCutShort = true; return undefined; }
-        lookedAt++;
-        yield;
-        const { offer, isLaidOut } = look(candidate);
-        // what cannot be laid out costs little
-        if (isLaidOut) coffers += more;
-        return offer;
-    }
-    for (const [first, second] of order) {
-        if (found.length === MOST_OFFERED || isCutShort || !first) break;
-        const counts = `${first.across.coffers} ${first.down.coffers}`, already = alike.get(counts) ?? 0;
+    for (const both of order) {
+        const [first] = both, more = first!.across.coffers * first!.down.coffers, counts = `${first!.across.coffers} ${first!.down.coffers}`;
+        if (found.length === MOST_OFFERED || isCutShort) break;
+        const already = alike.get(counts) ?? 0;
         if (already === MOST_ALIKE) continue;
-        const one = yield* offerOf(first), offer = one ?? (second && (yield* offerOf(second)));
-        if (!offer) continue;
-        found.push({ offer, other: one ? second : undefined });
-        alike.set(counts, already + 1);
+        for (const candidate of fewestClosing(both, closing)) {
+            isCutShort = lookedAt === MOST_LOOKED_AT || lookedAt > 0 && coffers + more > MOST_COFFERS_LAID_OUT;
+            if (isCutShort) break;
+            lookedAt++;
+            yield;
+            const { offer, isLaidOut } = look(candidate);
+            // what cannot be laid out costs little
+            if (isLaidOut) coffers += more;
+            if (!offer) continue;
+            found.push(offer);
+            alike.set(counts, already + 1);
+            break;
+        }
     }
-    const foundAll = !isCutShort;
-    for (const each of found) {
-        const better = each.other && (yield* offerOf(each.other));
-        if (better && inRank(better, each.offer, now) < 0) each.offer = better;
-    }
-    const offers = found.map(({ offer }, i) => ({ offer, i })).sort((a, b) => inRank(a.offer, b.offer, now) || a.i - b.i).map(({ offer }) => offer);
-    return { offers, lookedAt, isCutShort: !foundAll };
+    const offers = found.map((offer, i) => ({ offer, i })).sort((a, b) => inRank(a.offer, b.offer, now) || a.i - b.i).map(({ offer }) => offer);
+    return { offers, lookedAt, isCutShort };
+}
+
+/** Those with fewer closing pieces first; else in their order. */
+function fewestClosing(both: readonly Candidate[], closing: (candidate: Candidate) => number | undefined): readonly Candidate[] {
+    if (both.length < 2) return both;
+    return both.map(candidate => ({ candidate, count: closing(candidate) ?? 0 })).sort((a, b) => a.count - b.count).map(({ candidate }) => candidate);
 }
 
 /**

@@ -2,12 +2,13 @@ import type { Finding } from '../findings/finding.ts';
 import type { FileContent } from '../job/file.ts';
 import type { Grid, Room } from '../job/model.ts';
 import { MOST_COFFERS } from '../job/said-much.ts';
+import { atKey } from '../plain/at-key.ts';
 import { inches } from '../quantity/rational.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import type { Standing } from '../pipeline/standing.ts';
 import { ruleNamed } from '../rules/index.ts';
 import { candidatesOf, inOrder, isClear, type Candidate, type Now } from './candidates.ts';
-import { figuresOf, lookAt, roomWith } from './looked-at.ts';
+import { closingIn, figuresOf, lookAt, roomWith } from './looked-at.ts';
 import type { Divided, Figures, Reason, Suggestions } from './model.ts';
 import { optionsOf, type Option } from './options.ts';
 import { search, type LookedAt } from './search.ts';
@@ -45,19 +46,24 @@ export function* suggesting(room: Room, file: FileContent, { errors }: Standing)
     const down = optionsOf(ways.down, grid, { ...limits, counts: [now.down], movable, step });
     const all = candidatesOf(across, down, now, MOST_COFFERS).filter(candidate => !isNow(candidate, grid, ways, present));
     const clear = inOrder(all.filter(isClear), now), found: string[][] = [];
-    const { offers, lookedAt, isCutShort } = yield* search(clear, now, candidate => offered(candidate, room, grid, file, found, before));
+    const rooms = new Map<Candidate, Room>(), roomOf = (candidate: Candidate): Room => atKey(rooms, candidate, () => roomWith(room, grid, candidate));
+    const { offers, lookedAt, isCutShort } = yield* search(clear, now, {
+        look: candidate => offered(candidate, roomOf(candidate), { room, grid, file, found, before }), closing: candidate => closingIn(roomOf(candidate)),
+    });
     return {
         room, ...present && { present }, offers, notTried: notTried(room, grid, ways, movable),
         tried: {
-            grids: all.length, clear: clear.length, byGeometry: ways.plain, lookedAt, isCutShort, ...limits, found: counted(found),
+            grids: all.length, clear: clear.length, byGeometry: ways.excludes, lookedAt, isCutShort, ...limits, found: counted(found),
             inTheWay: counted(all.map(candidate => [...candidate.across.blocked, ...candidate.down.blocked])),
         },
     };
 }
 
+interface Tried { readonly room: Room; readonly grid: Grid; readonly file: FileContent; readonly found: string[][]; readonly before: ReadonlySet<string> }
+
 /** The grid as an offer; else what was found wrong with it goes to the others. */
-function offered(candidate: Candidate, room: Room, grid: Grid, file: FileContent, found: string[][], before: ReadonlySet<string>): LookedAt {
-    const written = writtenOf(candidate, room, grid), look = lookAt(roomWith(room, grid, candidate), room, file);
+function offered(candidate: Candidate, as: Room, { room, grid, file, found, before }: Tried): LookedAt {
+    const written = writtenOf(candidate, room, grid), look = lookAt(as, room, file);
     if (!written || !look.ceiling || look.wrong.length > 0) {
         const wrong = new Set(look.wrong.map(({ rule, message }) => ruleNamed(rule)?.title ?? message));
         found.push(wrong.size > 0 ? [...wrong] : ['Its lengths cannot be written exactly']);

@@ -3,7 +3,8 @@ import { lowReach, otherSideOf } from '../ceiling/flanks.ts';
 import { joistsOf } from '../ceiling/joists.ts';
 import { layOut } from '../ceiling/layout.ts';
 import { LineSections } from '../ceiling/lines.ts';
-import type { Ceiling, WholeSection } from '../ceiling/model.ts';
+import { unitOf } from '../ceiling/along.ts';
+import type { Ceiling, Line, WholeSection } from '../ceiling/model.ts';
 import { divide } from '../ceiling/spacing.ts';
 import type { Division, Divided as Spaced } from '../ceiling/division.ts';
 import type { FileContent } from '../job/file.ts';
@@ -12,7 +13,7 @@ import type { Direction, Grid, Room, Spacing } from '../job/model.ts';
 import { atKey } from '../plain/at-key.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import { blockingMissesJoist } from '../rules/blocking-misses-joist.ts';
-import { placed, reachAbove, type Placed } from '../rules/support/in-the-way.ts';
+import { footOf, hits, placed, reachAbove, type Placed } from '../rules/support/in-the-way.ts';
 import { reachAlong } from '../takeoff/holding.ts';
 
 /** One direction of a room, to be divided anew. Places from the west or the north. */
@@ -28,6 +29,8 @@ export interface Way {
     divide(spacing: Spacing): Spaced | undefined;
     /** Where the center of a line may not stand, and where it had better not. */
     blocked(index: number): readonly Zone[]; spared(index: number): readonly Zone[];
+    /** What lines of this spacing come upon, in a room in which that is no matter of places along a wall. */
+    comesUpon?(spacing: Spacing): readonly string[];
     /** Where the middle of a coffer is wanted. */
     readonly middles: readonly Ticks[];
 }
@@ -41,14 +44,16 @@ export interface Ways {
      * does so whatever the other is, and lines may be moved.
      */
     readonly plain: boolean;
+    /** Whether anything is excluded by plain geometry: not where lines stop at lines, since what one comes upon depends on the other direction then. */
+    readonly excludes: boolean;
 }
 
 /** Undefined where the room cannot be laid out whatever its grid is. */
 export function waysOf(room: Room, grid: Grid, file: FileContent): Ways | undefined {
     const empty = layOut(withoutLines(room, grid)).ceiling, step = cutStep(room.job, []);
     if (!empty || !step) return undefined;
-    const plain = empty.square && empty.walls.length === 4 && !grid.alongNorth && !grid.alongEast
-        && !room.lines.some(({ place, from, until }) => place ?? from ?? until);
+    const excludes = !room.lines.some(({ place, from, until }) => place ?? from ?? until);
+    const plain = excludes && empty.square && empty.walls.length === 4 && !grid.alongNorth && !grid.alongEast;
     const sections = new LineSections(room), isBacked = file.allowances.some(({ rule }) => rule === blockingMissesJoist.name);
     const wayOf = (along: Direction): Way => {
         const runs = along === 'east-west' ? 'north-south' : 'east-west', axis = along === 'east-west' ? 'x' : 'y';
@@ -73,10 +78,11 @@ export function waysOf(room: Room, grid: Grid, file: FileContent): Ways | undefi
         const spared = zonesOf(beamOf, beam => keptClear(things, axis, beam));
         return {
             along, runs, start, end, room: far - origin, width, toCenter, divide: spacing => divide(division(spacing), []), blocked, spared,
+            ...!plain && excludes && { comesUpon: (spacing: Spacing) => comesUpon(along, spacing, { room, grid, isBacked }) },
             middles: things.filter(({ fixture }) => fixture.wants?.value === 'coffer-center').map(one => one[axis]),
         };
     };
-    return { across: wayOf('east-west'), down: wayOf('north-south'), plain };
+    return { across: wayOf('east-west'), down: wayOf('north-south'), plain, excludes };
 }
 
 /** The room without a line in it: what is left between what runs along its walls. */
@@ -84,6 +90,38 @@ function withoutLines(room: Room, { centeredOn: _, ...grid }: Grid): Room {
     const one: Spacing = { by: 'number', coffers: { value: 1, at: grid.at, said: false } };
     return { ...room, grid: { ...grid, north: one, east: one }, lines: [], crossings: [], fixtures: [], diagonals: room.diagonals };
 }
+
+interface Between { readonly room: Room; readonly grid: Grid; readonly isBacked: boolean }
+
+/**
+ * What the lines of one direction come upon, laid out alone: they run from wall to wall, be it into a corner or askew, so they stand there too when those of
+ * the other direction are laid out with them.
+ */
+function comesUpon(along: Direction, spacing: Spacing, { room, grid, isBacked }: Between): string[] {
+    const one: Spacing = { by: 'number', coffers: { value: 1, at: grid.at, said: false } }, { centeredOn: _, ...rest } = grid;
+    const divided = along === 'east-west' ? { north: spacing, east: one } : { north: one, east: spacing };
+    const { ceiling } = layOut({ ...room, grid: { ...rest, ...divided }, crossings: [], tooMuch: undefined });
+    if (!ceiling) return [];
+    const things = placed(room.fixtures).flatMap(one => (isPassedBy(one, ceiling) ? [] : [one.fixture.name]));
+    return [...things, ...isBacked || ceiling.lines.every(line => findsJoists(line, ceiling)) ? [] : [BETWEEN]];
+}
+
+function isPassedBy(one: Placed, ceiling: Ceiling): boolean {
+    const { fixture: { kind, wants, reachedBy }, half } = one;
+    if (wants?.value === 'beam-center' || kind === 'junction-box' && reachedBy) return true;
+    const within = hits(one, 0, ceiling).map(({ on }) => on);
+    return !hits(one, half, ceiling).some(hit => 'runs' in hit.on && (reachAbove(one, footOf(hit)) === half || within.includes(hit.on)));
+}
+
+/** False of a line whose blocking runs along the joists, exactly, between two of them. */
+function findsJoists(line: Line, ceiling: Ceiling): boolean {
+    const joists = joistsOf(ceiling), { section, runs } = line, unit = unitOf(line), isAskew = Math.min(Math.abs(unit.x), Math.abs(unit.y)) > 0;
+    if (!section.profile.blocking || !joists || joists.runs !== runs || joists.all.length === 0 || isAskew) return true;
+    const center = runs === 'north-south' ? line.spot.x : line.spot.y;
+    return joists.all.some(joist => Math.abs(joist.center - center) <= reachAlong(section.blockingWidth.ticks, joist) + HAIR);
+}
+/** Less is rounding: what is excluded here the whole check would not pass. */
+const HAIR = 40;
 
 /** What a line of this direction may come upon from wall to wall. */
 function within(things: readonly Placed[], runs: Direction, { inside }: Ceiling): Placed[] {

@@ -33,7 +33,7 @@ const ANEW = 60_000;
 const NEAR = 1.002;
 
 /** Board after board, by worth that goes by the length alone. */
-function simplePlan(problem: CuttingProblem, effort: Effort, rounds: number): Layout[] | undefined {
+export function simplePlan(problem: CuttingProblem, effort: Effort, rounds: number): Layout[] | undefined {
     const { items, boards } = problem;
     const longest = Math.max(...boards.map(kind => kind.capacity)), shares = widthShares(problem);
     // long pieces are worth a little more than their length, so that they are not what is left at the end

@@ -59,7 +59,7 @@ export interface GridFiguresJson {
     readonly joists: Count | null;
     /** Bottoms that biscuits keep from going up once their neighbors are up; null where no bottom has biscuits. */
     readonly closingPieces: Count | null;
-    /** Boards to be bought by a plan made at once, for this room alone. */
+    /** Boards to be bought by a rough plan for this room alone: plans are only held against each other here. */
     readonly boards: Count;
     /** What those with a price cost. */
     readonly costs: readonly MoneyJson[];

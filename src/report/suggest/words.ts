@@ -73,5 +73,5 @@ export function reasonsText({ inTheWay, found }: Suggestions['tried']): string[]
 }
 
 export const HOW_RANKED = 'The best first: how equal and how square the coffers are, in steps of 5%, then conflicts, joists found by each line, closing pieces, what the boards cost, how many they are, and hours. '
-    + 'Coffers are measured by the boxes round them; of each room the boards are those of a plan made at once for it alone. Conflicts are warnings that nobody has allowed.';
+    + 'Coffers are measured by the boxes round them; the boards are those of a rough plan for that room alone, since they are only held against each other. Conflicts are warnings that nobody has allowed.';
 export const CLEAR_OF_WHAT_IS_SAID = 'A grid clears what the text says of the room, and nothing that it does not: know what the ceiling hides before a screw goes in. How near a beam a sprinkler, an alarm or a light may be is for the codes in force and licensed people to say.';
