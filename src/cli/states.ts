@@ -56,7 +56,7 @@ async function statesOf({ from = 'HEAD', to, in: name }: StatesAsked, world: Wor
     const oldTree = await treeOf(git, old.commit), newTree = now && await treeOf(git, now.commit);
     if (!now) await mustBeMerged(git, path);
     const before = await readTree(old, oldTree, git, path, here);
-    const after = now && newTree ? await readTree(now, newTree, git, path, here, before) : await readFiles(path, here, before);
+    const after = now && newTree ? await readTree(now, newTree, git, path, here, { before }) : await readFiles(path, here, before);
     if (before.files + after.files === 0) throw new UsageError(`There is no job file in ${name}, neither in ${old.asked} nor in ${now?.asked ?? 'the files as they lie'}`);
     return { before: before.read, after: after.read, files: after.names, code: worst(before.code, after.code) };
 }
@@ -83,18 +83,18 @@ async function mustBeMerged(git: Git, path: string): Promise<void> {
     if (open.length > 0) throw new UsageError(`A merge is not finished here, and both sides stand in ${open.join(', ')}: finish it first, or name two commits`);
 }
 
-interface Opened {
-    readonly read: Read; readonly code: ExitCode; readonly files: number; readonly names: Files;
-    readonly checked: ReadonlyMap<string, Checked>; readonly workspace: Workspace;
-}
+/** How a state is read. `before`: what is known of another: what says the same in both is not worked out twice. `closely`: with what the dry fit finds. */
+interface How { readonly before?: Known; readonly closely?: boolean }
+interface Known { readonly checked: ReadonlyMap<string, Checked>; readonly workspace: Workspace }
+interface Opened extends Known { readonly read: Read; readonly code: ExitCode; readonly files: number; readonly names: Files }
 
 /** A state that is committed. */
-async function readTree(revision: Revision, tree: Tree, git: Git, path: string, world: World, before?: Opened): Promise<Opened> {
+export async function readTree(revision: Revision, tree: Tree, git: Git, path: string, world: World, how: How = {}): Promise<Opened> {
     const inside = [...tree.texts.keys(), ...tree.problems.keys()].filter(way => isLookedAt(way, git.top, path)).map(way => resolve(git.top, way)).sort();
     if (inside.length > MOST_FILES) throw new UsageError(`There are ${inside.length} job files in ${revision.asked}; ${MOST_FILES} are the most that are read at once: name a folder with --in`);
     const workspace = await Workspace.open(world, [path], new Snapshot(world.disk, git.top, tree));
     const { asked, commit: hash, date, subject } = revision;
-    return readState(workspace, inside, { name: asked, commit: { hash, date, subject } }, `in ${asked}: `, world, before);
+    return readState(workspace, inside, { name: asked, commit: { hash, date, subject } }, `in ${asked}: `, world, how);
 }
 
 /** As a folder is read. */
@@ -110,15 +110,15 @@ async function readFiles(path: string, world: World, before: Opened): Promise<Op
     // that all of a house is gone is a change; what is there and cannot be had is told
     const problems = found.problems.filter(words => words !== emptyFolder(path));
     [...problems, ...found.notes].forEach(words => { world.terminal.say(words); });
-    const opened = await readState(await Workspace.open(world, found.folders), found.files, { name: 'the files as they lie' }, '', world, before);
+    const opened = await readState(await Workspace.open(world, found.folders), found.files, { name: 'the files as they lie' }, '', world, { before });
     return problems.length > 0 ? { ...opened, code: EXIT.usage } : opened;
 }
 
 async function readState(
-    workspace: Workspace, paths: readonly string[], told: Omit<StateTold, 'rooms'>, where: string, { terminal }: World, before?: Opened,
+    workspace: Workspace, paths: readonly string[], told: Omit<StateTold, 'rooms'>, where: string, { terminal }: World, { before, closely = true }: How,
 ): Promise<Opened> {
     await workspace.add(paths);
-    const checked = await workspace.check({ closely: true, ...before && { known: uri => asBefore(uri, before, workspace) } }), problems = workspace.problems();
+    const checked = await workspace.check({ closely, ...before && { known: uri => asBefore(uri, before, workspace) } }), problems = workspace.problems();
     problems.forEach(words => { terminal.say(`${where}${words}`); });
     const houses = housesOf(checked, workspace);
     const state = {
@@ -133,7 +133,7 @@ async function readState(
 }
 
 /** What is known of a file of the state before, where it and all that it is made from say the same in both. */
-function asBefore(uri: string, { checked, workspace: old }: Opened, workspace: Workspace): Checked | undefined {
+function asBefore(uri: string, { checked, workspace: old }: Known, workspace: Workspace): Checked | undefined {
     return saysTheSame(uri, old.texts, workspace.texts) ? checked.get(uri) : undefined;
 }
 

@@ -6,7 +6,7 @@ import { Findings } from './findings.ts';
 import firstJob from '../language/builtin/first-job.coffer';
 import { Panes } from './panes/panes.ts';
 import { Server, type NewClient } from './server.ts';
-import type { ReadStored } from './stored-files.ts';
+import type { Store } from './stored-files.ts';
 import { Trials } from './trials.ts';
 
 /**
@@ -16,8 +16,8 @@ import { Trials } from './trials.ts';
 let server: Server | undefined;
 
 /** Sets everything up and returns; the server is ready when it is, and the editor does not wait for it. */
-export function begin(context: vscode.ExtensionContext, newClient: NewClient, readStored?: ReadStored): void {
-    const started = server = new Server(newClient, readStored);
+export function begin(context: vscode.ExtensionContext, newClient: NewClient, store?: Store): void {
+    const started = server = new Server(newClient, store);
     context.subscriptions.push(
         started,
         new Findings(started),

@@ -1,11 +1,12 @@
 import * as vscode from 'vscode';
 import type { BaseLanguageClient } from 'vscode-languageclient';
 import {
-    HISTORY_CHANGED, MOST_OLD_BYTES, OLD_FILES, OLD_STATE,
-    type Commit, type OldFile, type OldFilesParams, type OldFilesResult, type OldStateParams, type OldStateResult,
+    HISTORY_CHANGED, MOST_OLD_BYTES, NAMED_COMMITS, OLD_FILES, OLD_STATE,
+    type Commit, type NamedCommitsParams, type NamedCommitsResult, type OldFile, type OldFilesParams, type OldFilesResult, type OldStateParams,
+    type OldStateResult,
 } from '../server/messages.ts';
 import { gitOfEditor, onSwitch, type Git, type GitCommit, type Repository } from './git.ts';
-import type { ReadStored, Stored } from './stored-files.ts';
+import type { Store, Stored } from './stored-files.ts';
 
 /** Job files, and tables that these name. */
 const READ = /\.(coffer|csv|tsv|txt)$/i;
@@ -19,8 +20,8 @@ export class History implements vscode.Disposable {
     private git: Promise<Git | 'no-git' | 'switched-off'> | undefined;
     private isWatching = false;
 
-    /** `tell`: says something to the server. `readStored` is undefined in a browser, where there is no git. */
-    constructor(private readonly tell: (method: string, params: object) => void, private readonly readStored: ReadStored | undefined) {
+    /** `tell`: says something to the server. `store` is undefined in a browser, where there is no git. */
+    constructor(private readonly tell: (method: string, params: object) => void, private readonly store: Store | undefined) {
         this.disposables.push(vscode.extensions.onDidChange(() => this.lookAgain()));
     }
 
@@ -32,6 +33,7 @@ export class History implements vscode.Disposable {
     answer(client: BaseLanguageClient): void {
         client.onRequest(OLD_STATE, (params: OldStateParams): Promise<OldStateResult> => this.stateOf(params));
         client.onRequest(OLD_FILES, (params: OldFilesParams): Promise<OldFilesResult> => this.filesOf(params));
+        client.onRequest(NAMED_COMMITS, (params: NamedCommitsParams): Promise<NamedCommitsResult> => this.commitsNamed(params));
     }
 
     /** The text of a file as it was, to be read; undefined where git is gone. */
@@ -87,13 +89,19 @@ export class History implements vscode.Disposable {
         const git = await this.gitNow(), repository = typeof git === 'string' ? undefined : git.repositories.find(one => one.rootUri.toString() === top);
         if (typeof git === 'string' || !repository) throw new Error(`${top} is no repository that is open.`);
         const read = files.map(file => vscode.Uri.parse(file)).filter(({ path }) => READ.test(path));
-        const stored = await this.readStored!(git.git.path, repository.rootUri.fsPath, commit, read.map(({ fsPath }) => fsPath), MOST_OLD_BYTES);
+        const stored = await this.store!.read(git.git.path, repository.rootUri.fsPath, commit, read.map(({ fsPath }) => fsPath), MOST_OLD_BYTES);
         return read.flatMap((uri, i) => oldFile(uri.toString(), stored[i]));
+    }
+
+    private async commitsNamed({ uri, names }: NamedCommitsParams): Promise<NamedCommitsResult> {
+        const git = await this.gitNow(), repository = typeof git === 'string' ? undefined : git.getRepository(vscode.Uri.parse(uri));
+        if (typeof git === 'string' || !repository) return null;
+        return [...await this.store!.name(git.git.path, repository.rootUri.fsPath, names)].map(([name, { is }]) => ({ name, is }));
     }
 
     /** Asked for once; the first time it is watched from then on. */
     private async gitNow(): Promise<Git | 'no-git' | 'switched-off'> {
-        const git = await (this.git ??= this.readStored ? gitOfEditor() : Promise.resolve('no-git' as const));
+        const git = await (this.git ??= this.store ? gitOfEditor() : Promise.resolve('no-git' as const));
         if (this.isWatching || git === 'no-git') return git;
         this.isWatching = true;
         const switching = await onSwitch(() => this.lookAgain());

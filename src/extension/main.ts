@@ -1,7 +1,7 @@
 import * as vscode from 'vscode';
 import { CheckTasks } from './check-tasks.ts';
 import { begin, end } from './extension.ts';
-import { readStored } from './stored-files.ts';
+import { nameCommits, readStored } from './stored-files.ts';
 
 /** The extension where the editor has a machine: the server is a process, and the command line is at hand for tasks. */
 export function activate(context: vscode.ExtensionContext): void {
@@ -11,7 +11,7 @@ export function activate(context: vscode.ExtensionContext): void {
         const module = context.asAbsolutePath('dist/server/main.cjs');
         const run = { module, transport: TransportKind.ipc };
         return new LanguageClient('cofferwright', 'Cofferwright', { run, debug: { ...run, options: { execArgv: ['--nolazy', '--inspect=6009'] } } }, options);
-    }, readStored);
+    }, { read: readStored, name: nameCommits });
 
     const tasks = new CheckTasks(context.asAbsolutePath('dist/cli/main.js'));
     context.subscriptions.push(

@@ -6,7 +6,7 @@ import {
 } from '../server/messages.ts';
 import { BuiltinDocuments } from './builtin-documents.ts';
 import { History } from './history.ts';
-import type { ReadStored } from './stored-files.ts';
+import type { Store } from './stored-files.ts';
 import { readForServer } from './workspace-files.ts';
 
 /** Makes the talk with a new server; how depends on where the editor runs. */
@@ -32,8 +32,8 @@ export class Server implements vscode.Disposable {
     /** Starts and stops follow one another, however fast they are asked for. */
     private last: Promise<void> = Promise.resolve();
 
-    constructor(private readonly newClient: NewClient, readStored: ReadStored | undefined) {
-        this.history = new History((method, params) => this.tell(method, params), readStored);
+    constructor(private readonly newClient: NewClient, store: Store | undefined) {
+        this.history = new History((method, params) => this.tell(method, params), store);
         this.status.name = 'Cofferwright';
         this.status.command = { command: 'cofferwright.showOutput', title: vscode.l10n.t('Show Output') };
         this.show('starting');

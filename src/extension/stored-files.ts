@@ -2,6 +2,7 @@ import { realpath } from 'node:fs/promises';
 import { relative } from 'node:path';
 import { askGit } from '../git/ask.ts';
 import { printedBlobs } from '../git/blobs.ts';
+import { namedCommits, type NamedCommit } from '../git/commits.ts';
 import { LIST_TREE, printedTree, type Listed } from '../git/listed.ts';
 
 /** What a file said at a commit: its bytes, or why there are none; undefined where there was no such file. */
@@ -11,10 +12,17 @@ export type Stored = Uint8Array | 'link' | 'too-large' | 'unreadable' | undefine
  * Reads files as a commit has them, past every conversion that is configured: the editor's own git would run it. `program`: the git that the editor
  * found; `top`: the repository's folder; `most`: bytes that are read of one.
  */
-export type ReadStored = (program: string, top: string, commit: string, paths: readonly string[], most: number) => Promise<readonly Stored[]>;
+type ReadStored = (program: string, top: string, commit: string, paths: readonly string[], most: number) => Promise<readonly Stored[]>;
 
 /** So many names fit into one question on every system. */
 const AT_ONCE = 200;
+
+/** What git knows of commits by their names. */
+type NameCommits = (program: string, top: string, names: readonly string[]) => Promise<ReadonlyMap<string, NamedCommit>>;
+export const nameCommits: NameCommits = (program, top, names) => namedCommits(words => askGit(top, words, { program }), names);
+
+/** What only an editor with a machine has: git's own store, read past the editor. */
+export interface Store { readonly read: ReadStored; readonly name: NameCommits }
 
 export const readStored: ReadStored = async (program, top, commit, paths, most) => {
     const real = await realpath(top).catch(() => top);

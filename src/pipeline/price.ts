@@ -6,6 +6,7 @@ import type { Estimate } from '../estimate/model.ts';
 import type { Alternate } from '../job/alternate.ts';
 import type { JobSettings, Room } from '../job/model.ts';
 import type { PricedRoom } from '../estimate/labor.ts';
+import type { Rational } from '../quantity/rational.ts';
 import { sawOrder } from '../sawing/saw-order.ts';
 import type { Piece } from '../takeoff/model.ts';
 import type { FileContent } from '../job/file.ts';
@@ -42,6 +43,11 @@ export function price(rooms: readonly Room[], job: JobSettings, plan?: BoardPlan
     }
     return found.priced;
 }
+/** What it is sold for, exact; undefined where something of it has no rate or could not be laid out, since a part is no price. */
+export function wholePrice({ estimate: { sums, currency, missing }, left }: Priced): { readonly amount: Rational; readonly currency: string } | undefined {
+    return missing.length === 0 && left.length === 0 ? { amount: sums.total, currency } : undefined;
+}
+
 interface Kept { readonly rooms: readonly Room[]; readonly job: JobSettings; readonly plan: BoardPlan | undefined; readonly priced: Priced }
 const kept = new WeakMap<Room, Kept[]>();
 /** A house with more alternates than a client is ever shown. */

@@ -16,7 +16,7 @@ export function marked(findings: readonly Finding[], allowances: readonly Allowa
 }
 
 /**
- * A hint for every comment that allows nothing of what was found. What the dry fit finds is not known here, nor what it does not
+ * A hint for every comment that allows nothing of what was found. What the dry fit finds is not known here, nor what git knows, nor what it does not
  * find; nor what a rule would find that was not asked, since something cannot be read or a room is not laid out. That there is no
  * such rule is known always.
  */
@@ -24,7 +24,7 @@ export function unused(findings: readonly Finding[], file: FileContent, layouts:
     const { allowances } = file;
     if (allowances.length === 0) return [];
     const found = new Set(findings.filter(mayBeAllowed).map(placeOf)), whole = isCheckedWhole(file, layouts);
-    const isKnown = ({ rule }: Allowance): boolean => !ruleNamed(rule) || whole && !ruleNamed(rule)!.check.fit;
+    const isKnown = ({ rule }: Allowance): boolean => !ruleNamed(rule) || whole && !ruleNamed(rule)!.check.fit && !ruleNamed(rule)!.check.commits;
     return allowances.filter(isKnown).filter(allowance => !found.has(placeOf(allowance))).map(hintOf);
 }
 

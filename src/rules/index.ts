@@ -23,6 +23,7 @@ import { cleatsCrowdChannel } from './cleats-crowd-channel.ts';
 import { cleatsMeetInHalfBeam } from './cleats-meet-in-half-beam.ts';
 import { closingPiece } from './closing-piece.ts';
 import { cofferOffSize } from './coffer-off-size.ts';
+import { commitAside } from './commit-aside.ts';
 import { cutFromOtherStock } from './cut-from-other-stock.ts';
 import { cutNoLongerFits } from './cut-no-longer-fits.ts';
 import { cutTwice } from './cut-twice.ts';
@@ -58,6 +59,7 @@ import { noCeilingThere } from './no-ceiling-there.ts';
 import { noCofferSizeFits } from './no-coffer-size-fits.ts';
 import { noFirstPiece } from './no-first-piece.ts';
 import { noRate } from './no-rate.ts';
+import { noSuchCommit } from './no-such-commit.ts';
 import { noSuchPiece } from './no-such-piece.ts';
 import { noWayIn } from './no-way-in.ts';
 import { notLaidOut } from './not-laid-out.ts';
@@ -89,6 +91,7 @@ import { screwFindsLittle } from './screw-finds-little.ts';
 import { sheetNotRipped } from './sheet-not-ripped.ts';
 import { shortABoard } from './short-a-board.ts';
 import { sideMissesBlocking } from './side-misses-blocking.ts';
+import { signedForAnotherSum } from './signed-for-another-sum.ts';
 import { slotsWontFit } from './slots-wont-fit.ts';
 import { spacerHitsCleat } from './spacer-hits-cleat.ts';
 import { spliceInSight } from './splice-in-sight.ts';
@@ -137,6 +140,7 @@ export const RULES: readonly Rule[] = [
     cleatsMeetInHalfBeam,
     closingPiece,
     cofferOffSize,
+    commitAside,
     cutFromOtherStock,
     cutNoLongerFits,
     cutTwice,
@@ -172,6 +176,7 @@ export const RULES: readonly Rule[] = [
     noCofferSizeFits,
     noFirstPiece,
     noRate,
+    noSuchCommit,
     noSuchPiece,
     noWayIn,
     notLaidOut,
@@ -202,6 +207,7 @@ export const RULES: readonly Rule[] = [
     sheetNotRipped,
     shortABoard,
     sideMissesBlocking,
+    signedForAnotherSum,
     slotsWontFit,
     spacerHitsCleat,
     spliceInSight,

@@ -1,6 +1,7 @@
 import type { Layout, Section } from '../ceiling/model.ts';
 import type { DryFit } from '../dryfit/model.ts';
 import type { Fix, RelatedPlace, Severity } from '../findings/finding.ts';
+import type { Commits } from '../job/commits.ts';
 import type { JobSettings, Stock } from '../job/model.ts';
 import type { Source } from '../provenance/source.ts';
 import type { Piece, TakeOff } from '../takeoff/model.ts';
@@ -31,7 +32,8 @@ export interface Rule {
 
 /**
  * What a rule looks at: the job said in the file, each stock, each section (a profile with its arguments), each room; and,
- * off the path of a keystroke, the cut list of a room: how it goes together, and whether its work has a price.
+ * off the path of a keystroke, the cut list of a room: how it goes together, and whether its work has a price; and, where git can be asked, the commits
+ * that the job names.
  */
 export interface Checks {
     job?(subject: JobSubject, report: Report): void;
@@ -39,6 +41,7 @@ export interface Checks {
     section?(subject: SectionSubject, report: Report): void;
     room?(subject: RoomSubject, report: Report): void;
     fit?(subject: FitSubject, report: Report): void;
+    commits?(subject: CommitsSubject, report: Report): void;
 }
 interface JobSubject { readonly job: JobSettings }
 interface StockSubject { readonly stock: Stock; readonly job: JobSettings }
@@ -50,6 +53,8 @@ interface RoomSubject {
     pieces(): readonly Piece[];
 }
 
+/** `commits`: as far as anything is known of them. */
+export interface CommitsSubject { readonly job: JobSettings; readonly commits: Commits }
 interface FitSubject { readonly layout: Layout; readonly fit: DryFit; readonly takeOff: TakeOff; readonly job: JobSettings }
 
 export interface Report {

@@ -1,3 +1,4 @@
+import type { CommitThere } from '../job/commits.ts';
 import type { PaneKind } from '../pages/kinds.ts';
 import type { NoHistory, NoText } from '../pages/changes/known.ts';
 import type { ExportFormat, PageContent } from '../pages/page.ts';
@@ -74,6 +75,11 @@ export type OldFile = { readonly uri: string; readonly text: string } | { readon
 export type OldFilesResult = readonly OldFile[];
 /** A file of an earlier state with more bytes is not read: many times as long as the longest text that is. */
 export const MOST_OLD_BYTES = 2_000_000;
+/** Asks what git knows of commits that a file names; null where it cannot be asked. What cannot be told of is left out. */
+export const NAMED_COMMITS = 'cofferwright/namedCommits';
+export interface NamedCommitsParams { readonly uri: string; readonly names: readonly string[] }
+export type NamedCommitsResult = readonly { readonly name: string; readonly is: CommitThere['is'] }[] | null;
+
 /** Tells that there may be another last commit now, or a repository where none was. */
 export const HISTORY_CHANGED = 'cofferwright/historyChanged';
 

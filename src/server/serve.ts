@@ -11,6 +11,7 @@ import { Typing } from './calm/typing.ts';
 import { answerBuiltinDocuments } from './builtin-documents.ts';
 import { dropClosedTexts } from './closed-texts.ts';
 import { Comparisons } from './changes/comparisons.ts';
+import { commitFindings, filesWithContract } from './changes/contract-commits.ts';
 import { History } from './changes/history.ts';
 import { Edits } from './edits/edits.ts';
 import { EditorFiles } from './editor-files.ts';
@@ -76,11 +77,15 @@ export function serve(
     };
     dropClosedTexts(shared);
     let busy = false;
-    new CloseLook(shared, late, edits, look, now => {
+    const closeLook = new CloseLook(shared, late, edits, look, now => {
         if (busy === now) return;
         busy = now;
         tellLooking(connection, { busy });
-    });
+    }, file => commitFindings(file, history, comparisons));
+    const lookAtContracts = (): void => closeLook.again(filesWithContract(shared));
+    history.onChange(lookAtContracts);
+    history.onNamed(lookAtContracts);
+    comparisons.onFound(known => { if ('against' in known && known.against === 'signed') lookAtContracts(); });
     new Refresh(connection, shared, client, figures, typing, coffer.lsp.InlayHintProvider as CofferInlayHints);
     // the outline tells sizes, so it needs the names of other files; and the links are those of imports that have been read
     startLanguageServer(shared, { DocumentSymbolProvider: DocumentState.IndexedReferences, DocumentLinkProvider: DocumentState.Linked });

@@ -1,19 +1,18 @@
 import { describe, expect, it } from 'vitest';
 import { readFile } from '../../src/language/read-file.ts';
-import { inspect } from '../../src/pipeline/inspect.ts';
-import { inspectClosely } from '../../src/pipeline/inspect-closely.ts';
 import { RULES, ruleNamed } from '../../src/rules/index.ts';
 import { explainRule, ruleReference } from '../../src/rules/reference.ts';
 import { publishedValues } from '../data/published.ts';
 import { readMarked } from '../support/marked.ts';
 import { TestWorkspace } from '../support/workspace.ts';
+import { allFindings } from './found.ts';
 
 /** What is found in the example, or in the last of its files. */
 async function findingsOf(example: string) {
     const files = readMarked(example);
     const workspace = await TestWorkspace.open(Object.fromEntries(files.map(({ path, text }) => [path, text])));
     const file = readFile(workspace.document(files.at(-1)!.path));
-    return [...inspect(file).findings, ...inspectClosely(file)];
+    return allFindings(file);
 }
 
 it('rules are sorted, named once, and found by their names', () => {

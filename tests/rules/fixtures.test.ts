@@ -2,26 +2,20 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { Finding } from '../../src/findings/finding.ts';
 import { readFile } from '../../src/language/read-file.ts';
-import type { FileContent } from '../../src/job/file.ts';
-import { inspect } from '../../src/pipeline/inspect.ts';
-import { inspectClosely } from '../../src/pipeline/inspect-closely.ts';
 import { RULES } from '../../src/rules/index.ts';
 import { applied } from '../support/applied.ts';
 import { FULL } from '../support/full.ts';
 import { mismatches, readMarked } from '../support/marked.ts';
 import { TestWorkspace } from '../support/workspace.ts';
 import { besideOf } from './beside.ts';
+import { allFindings } from './found.ts';
 
 const folder = new URL('.', import.meta.url);
 const fixtures = readdirSync(folder).filter(name => name.endsWith('.coffer')).sort();
 const read = (name: string) => readMarked(readFileSync(new URL(name, folder), 'utf8'));
 
-function findingsIn(file: FileContent): readonly Finding[] {
-    return [...inspect(file).findings, ...inspectClosely(file)];
-}
-
 function findingsOf(workspace: TestWorkspace, texts: Readonly<Record<string, string>>): (readonly Finding[])[] {
-    return Object.keys(texts).map(path => findingsIn(readFile(workspace.document(path))));
+    return Object.keys(texts).map(path => allFindings(readFile(workspace.document(path))));
 }
 
 it('every rule has a fixture of its name, and every fixture is of a rule', () => {

@@ -5,6 +5,7 @@ import { jsonFindings } from '../../report/findings/json.ts';
 import { sarifFindings } from '../../report/findings/sarif.ts';
 import type { Printed } from '../../text/fit.ts';
 import { EXIT, worst, type ExitCode } from '../exit-code.ts';
+import { withCommitFindings } from '../contract-commits.ts';
 import { openAsked, type Asked } from '../input.ts';
 import type { World } from '../world.ts';
 import { PAGES } from '../rule-pages.ts';
@@ -25,7 +26,10 @@ export interface CheckOptions extends Asked {
 /** Everything that is wrong. */
 export async function check(options: CheckOptions, world: World): Promise<ExitCode> {
     const { workspace, code, paths } = await openAsked(options, world);
-    const once = async (): Promise<ExitCode> => report(await workspace.check({ closely: true }), workspace, options, world, code === EXIT.clean);
+    const once = async (): Promise<ExitCode> => {
+        const checked = await withCommitFindings(await workspace.check({ closely: true }), workspace, world);
+        return report(checked, workspace, options, world, code === EXIT.clean);
+    };
     const found = await once();
     if (options.watch) return keepChecking({ workspace, paths, world, asked: options, again: once });
     return worst(code, found);

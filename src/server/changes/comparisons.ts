@@ -87,6 +87,12 @@ export class Comparisons {
         return one.known;
     }
 
+    /** What is known of the house of a job's file beside the commit that was signed, where somebody has had that compared. */
+    ofSigned(uri: string): ChangesFound | undefined {
+        const one = [...this.asked.values()].find(({ against, room }) => against === 'signed' && room.layout.room.job.at?.uri === uri);
+        return one && 'house' in one.known ? one.known : undefined;
+    }
+
     private start(): void {
         if (this.isWorking || this.typing.now || this.waiting.size === 0) return;
         this.isWorking = true;

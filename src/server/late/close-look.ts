@@ -17,6 +17,9 @@ import type { LateFindings } from './late-findings.ts';
 /** Finds what takes longer than a keystroke may. Asked for one room at a time: the file it is given has no others. */
 export type LookClosely = (file: FileContent) => readonly Finding[];
 
+/** Finds what others have to be asked for, of a file as a whole; undefined until they have answered. */
+type AskOthers = (file: FileContent) => readonly Finding[] | undefined;
+
 /** Nobody has typed for so long: the hand rests. */
 const REST_MS = 300;
 
@@ -34,7 +37,7 @@ export class CloseLook {
     /** `onBusy`: told when a look begins and when it has ended. */
     constructor(
         { workspace }: CofferSharedServices, private readonly late: LateFindings, edits: Edits, private readonly look: LookClosely,
-        private readonly onBusy: (busy: boolean) => void = () => undefined,
+        private readonly onBusy: (busy: boolean) => void = () => undefined, private readonly askOthers: AskOthers = () => [],
     ) {
         this.workspace = workspace;
         edits.onEdit(() => this.rest());
@@ -42,6 +45,12 @@ export class CloseLook {
             this.waiting.add(uri);
             this.rest();
         });
+    }
+
+    /** What others were asked for may be otherwise now. */
+    again(uris: readonly string[]): void {
+        for (const uri of uris) this.waiting.add(uri);
+        this.rest();
     }
 
     private rest(): void {
@@ -83,9 +92,13 @@ export class CloseLook {
             await breath();
             if (edition !== this.edition) return undefined;
         }
-        return found;
+        const ofOthers = this.askOthers(content);
+        return found.set(OF_FILE, ofOthers ? diagnosticsOf(document, ofOthers) : 'unknown');
     }
 }
+
+/** What is of no room: none is called so. */
+const OF_FILE = '';
 
 /** Two rooms of one name are a mistake, and still two rooms. */
 function keyIn(found: ReadonlyMap<string, unknown>, { name }: Room): string {

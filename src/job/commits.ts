@@ -1,0 +1,20 @@
+import type { Given } from '../provenance/source.ts';
+import type { Rational } from '../quantity/rational.ts';
+import type { Contract } from './contract.ts';
+
+/**
+ * What is known of a commit that a contract names: it is in the history that led to what lies here, or aside of it, or nowhere here; or its name is
+ * the beginning of several. Whoever can ask git hands it in; a commit that nothing is known of is not in the list.
+ */
+export interface CommitThere {
+    readonly is: 'behind' | 'aside' | 'none' | 'several';
+    /** What the house comes to as it was then, by its own rates, in its own currency: exact. Undefined where nobody reckoned it, or it cannot be. */
+    readonly price?: { readonly amount: Rational; readonly currency: string };
+}
+/** By the name that the text has. */
+export type Commits = ReadonlyMap<string, CommitThere>;
+
+/** The commits that a contract names. */
+export function commitsNamedBy(contract: Contract | undefined): Given<string>[] {
+    return [contract?.signed, ...contract?.changes ?? []].flatMap(line => line?.commit ?? []);
+}

@@ -1,0 +1,37 @@
+import { printMoney } from '../quantity/money.ts';
+import { defineRule } from './rule.ts';
+import { knownCommits } from './support/commits.ts';
+import { LARCH_STREET } from './support/contract.ts';
+import { changed } from './support/examples.ts';
+import { wordsOf } from './support/places.ts';
+
+/** Sums are rounded and haggled over, and boards that were looked for longer are cheaper, by less than this share of what was signed. */
+const NEAR = 0.1;
+
+export const signedForAnotherSum = defineRule({
+    name: 'signed-for-another-sum',
+    severity: 'hint',
+    title: 'What was signed is far from what the house came to at the commit that it was signed for',
+    explanation: `
+The sum of a contract comes from the bid of the commit that it names. A bid is rounded and haggled over: 31,200 USD for a house that
+came to 31,384 is well. 31,200 USD for one that came to 22,160 is not: the commit is another than the one whose bid was signed, or a
+figure was mistyped, and every change order is then reckoned from the wrong state. Up to 10 % either way nothing is said.
+
+It is found where git can be asked, and where that state can be priced: rates and prices for all of it, in the currency of the contract.`,
+    wrong: changed(LARCH_STREET, 'at "5b1f0c7"', 'at "0d5a9e3"'),
+    right: LARCH_STREET,
+    basis: 'Common practice, no source.',
+    check: {
+        commits(subject, report) {
+            const signed = subject.job.contract?.signed;
+            if (!signed) return;
+            const found = knownCommits(subject).find(({ what }) => what === 'contract'), price = found?.known.price;
+            if (!price || price.currency !== signed.currency || price.amount.sub(signed.sum.value).abs().lte(signed.sum.value.mul(NEAR))) return;
+            const money = (amount: typeof price.amount): string => printMoney(amount, price.currency);
+            report({
+                ...wordsOf(signed.sum), related: [{ at: found.name.at, message: 'The commit.' }],
+                message: `The contract is for ${money(signed.sum.value)}, and the house came to ${money(price.amount)} at commit ${found.name.value}. Look whether it is the commit whose bid was signed, and the sum that was signed.`,
+            });
+        },
+    },
+});
