@@ -11,6 +11,8 @@ export class Client implements Editor {
     definitionLinks = false;
     snippets = false;
     opensList?: string;
+    /** Actions that cannot be done, with why. */
+    disabledActions = false;
     markdownInCompletion = false;
     markdownInHover = false;
     markdownInSignature = false;
@@ -41,6 +43,7 @@ export class Client implements Editor {
         this.definitionLinks = textDocument?.definition?.linkSupport ?? false;
         const { completionItem } = textDocument?.completion ?? {};
         this.snippets = completionItem?.snippetSupport ?? false;
+        this.disabledActions = textDocument?.codeAction?.disabledSupport ?? false;
         this.markdownInCompletion = completionItem?.documentationFormat?.includes('markdown') ?? false;
         this.markdownInHover = textDocument?.hover?.contentFormat?.includes('markdown') ?? false;
         this.markdownInSignature = textDocument?.signatureHelp?.signatureInformation?.documentationFormat?.includes('markdown') ?? false;

@@ -64,7 +64,7 @@ export function createServerServices(context?: DefaultSharedModuleContext, typin
                 DocumentSymbolProvider: () => new CofferOutlineProvider(document => computedFor(figures.of(document))),
                 DefinitionProvider: services => new FittingDefinitions(services, client),
                 FoldingRangeProvider: () => new CofferFolding(),
-                CodeActionProvider: ({ shared }) => new CofferCodeActions(new GridActions(new Rooms(shared))),
+                CodeActionProvider: ({ shared }) => new CofferCodeActions(new GridActions(new Rooms(shared), client)),
                 RenameProvider: services => new SayingRename(services),
             },
         },

@@ -5,7 +5,8 @@ import type { Offer } from './model.ts';
 import { gradeOf } from './shape.ts';
 
 /** How many are offered, how many of one number of coffers each way; how many are looked at, and how many coffers are laid out for it in all. */
-const MOST_OFFERED = 6, MOST_ALIKE = 2, MOST_LOOKED_AT = 60, MOST_COFFERS_LAID_OUT = 240;
+const MOST_OFFERED = 6, MOST_ALIKE = 2, MOST_LOOKED_AT = 60;
+const MOST_COFFERS_LAID_OUT = 240;
 
 /** `isLaidOut`: all that makes a look long was made. */
 export interface LookedAt { readonly offer?: Offer | undefined; readonly isLaidOut: boolean }
@@ -14,10 +15,10 @@ interface Searched { readonly offers: readonly Offer[]; readonly lookedAt: numbe
 /**
  * The best that stand the whole check, of grids in their order. Of the two directions that may run through in one division that one is looked at first that
  * leaves fewer closing pieces, which its layout tells; the other where the first is not to be offered. Whoever has other things to do may do so before
- * each that is looked at.
+ * each that is looked at. `most`: coffers that are laid out for it; one grid is looked at however many it has.
  */
 export function* search(
-    inOrder: readonly Candidate[], now: Now, { look, closing }: { look(candidate: Candidate): LookedAt; closing(candidate: Candidate): number | undefined },
+    inOrder: readonly Candidate[], now: Now, { look, closing }: { look(candidate: Candidate): LookedAt; closing(candidate: Candidate): number | undefined }, most = MOST_COFFERS_LAID_OUT,
 ): Generator<undefined, Searched> {
     const divisions = new Map<Candidate['across'], Map<Candidate['down'], Candidate[]>>(), order: Candidate[][] = [];
     for (const candidate of inOrder) {
@@ -33,7 +34,7 @@ export function* search(
         const already = alike.get(counts) ?? 0;
         if (already === MOST_ALIKE) continue;
         for (const candidate of fewestClosing(both, closing)) {
-            isCutShort = lookedAt === MOST_LOOKED_AT || lookedAt > 0 && coffers + more > MOST_COFFERS_LAID_OUT;
+            isCutShort = lookedAt === MOST_LOOKED_AT || lookedAt > 0 && coffers + more > most;
             if (isCutShort) break;
             lookedAt++;
             yield;

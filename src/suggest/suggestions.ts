@@ -33,8 +33,8 @@ export function suggestionsFor(room: Room, file: FileContent, standing: Standing
     }
 }
 
-/** The same step by step, for whoever has other things to do meanwhile: a step lays out one grid. */
-export function* suggesting(room: Room, file: FileContent, { errors }: Standing): Generator<undefined, Suggestions> {
+/** The same step by step, for whoever has other things to do meanwhile: a step lays out one grid. `most`: coffers that are laid out for it at most. */
+export function* suggesting(room: Room, file: FileContent, { errors }: Standing, most?: number): Generator<undefined, Suggestions> {
     const { grid } = room, held = grid ? heldBy(room, errors) : 'It has no grid yet: nothing is known of its beams.';
     const ways = grid && held === undefined ? waysOf(room, grid, file) : undefined;
     if (!grid?.through || held !== undefined || !ways) return none(room, held
@@ -49,7 +49,7 @@ export function* suggesting(room: Room, file: FileContent, { errors }: Standing)
     const rooms = new Map<Candidate, Room>(), roomOf = (candidate: Candidate): Room => atKey(rooms, candidate, () => roomWith(room, grid, candidate));
     const { offers, lookedAt, isCutShort } = yield* search(clear, now, {
         look: candidate => offered(candidate, roomOf(candidate), { room, grid, file, found, before }), closing: candidate => closingIn(roomOf(candidate)),
-    });
+    }, most);
     return {
         room, ...present && { present }, offers, notTried: notTried(room, grid, ways, movable),
         tried: {

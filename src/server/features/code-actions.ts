@@ -1,6 +1,6 @@
-import type { LangiumDocument } from 'langium';
+import type { LangiumDocument, MaybePromise } from 'langium';
 import type { CodeActionProvider } from 'langium/lsp';
-import { DiagnosticSeverity, type CodeAction, type CodeActionParams, type Diagnostic } from 'vscode-languageserver';
+import { DiagnosticSeverity, CancellationToken, type CodeAction, type CodeActionParams, type Diagnostic } from 'vscode-languageserver';
 import { plainFix, preferredFix, together } from '../../language/features/fix-all.ts';
 import { CofferQuickFixes } from '../../language/features/quick-fixes.ts';
 import { t } from '../../pages/shared/words.ts';
@@ -16,15 +16,15 @@ export class CofferCodeActions implements CodeActionProvider {
 
     constructor(private readonly grids: GridActions) {}
 
-    getCodeActions(document: LangiumDocument, params: CodeActionParams): CodeAction[] {
+    getCodeActions(document: LangiumDocument, params: CodeActionParams, cancelled: CancellationToken = CancellationToken.None): MaybePromise<CodeAction[]> {
         const actions: CodeAction[] = [...this.quickFixes.getCodeActions(document, params)];
         if (isAsked('quickfix', params)) {
             for (const rule of new Set(params.context.diagnostics.map(({ code }) => code))) actions.push(...allOfRule(document, rule));
             actions.push(...params.context.diagnostics.flatMap(diagnostic => silencing(document, diagnostic)));
         }
         if (isAsked(FIX_ALL, params, false)) actions.push(...allOfFile(document));
-        if (isAsked(GRID, params)) actions.push(...this.grids.at(document, params));
-        return actions;
+        const grids = isAsked(GRID, params) ? this.grids.at(document, params, cancelled) : [];
+        return Array.isArray(grids) ? [...actions, ...grids] : grids.then(others => [...actions, ...others]);
     }
 }
 

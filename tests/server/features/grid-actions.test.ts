@@ -1,6 +1,8 @@
-import { CodeActionTriggerKind, type CodeAction, type CodeActionContext } from 'vscode-languageserver';
+import { CancellationToken, CancellationTokenSource, CodeActionTriggerKind, type CodeAction, type CodeActionContext } from 'vscode-languageserver';
+import { OperationCancelled } from 'langium';
 import { describe, expect, test } from 'vitest';
-import { GRID } from '../../../src/server/features/grid-actions.ts';
+import { GRID, GridActions } from '../../../src/server/features/grid-actions.ts';
+import { Rooms } from '../../../src/server/panes/rooms.ts';
 import type { TestWorkspace } from '../../support/workspace.ts';
 import { applied, HOUSE, openRested } from './house.ts';
 
@@ -34,5 +36,23 @@ describe('other grids, where somebody asks for actions', () => {
         expect(await actions(house, 'coffers-north', {})).toEqual([]);
         expect(await actions(house, 'coffers-north', { ...byHand, only: ['quickfix'] })).toEqual([]);
         expect((await actions(house, 'coffers-north', { only: ['refactor'] })).length).toBeGreaterThan(0);
+    });
+    test('who cancels ends it; so does a text that is another one by then', async () => {
+        const house = await openRested({}), source = new CancellationTokenSource(), { textDocument } = house.document(DEN);
+        const start = textDocument.positionAt(textDocument.getText().indexOf('coffers-north'));
+        const ask = async (): Promise<unknown> => house.coffer.lsp.CodeActionProvider!.getCodeActions(
+            house.document(DEN), { textDocument: { uri: textDocument.uri }, range: { start, end: start }, context: { diagnostics: [], ...byHand } }, source.token,
+        );
+        const cancelled = expect(ask()).rejects.toBe(OperationCancelled);
+        source.cancel();
+        await cancelled;
+    });
+    test('of a room with very many coffers none is tried, and where the editor shows it, it is told why', async () => {
+        const many = HOUSE[DEN]!.replace("north  12'", "north  40'").replace("east   10'", "east   36'").replace('coffers-north  4', 'coffers-north  9').replace('coffers-east   3', 'coffers-east   8');
+        const house = await openRested({ [DEN]: many }), document = house.document(DEN), { textDocument } = document, start = textDocument.positionAt(many.indexOf('coffers-north'));
+        expect(await actions(house, 'coffers-north', byHand)).toEqual([]);
+        const told = new GridActions(new Rooms(house.shared), { disabledActions: true })
+            .at(document, { textDocument: { uri: textDocument.uri }, range: { start, end: start }, context: { diagnostics: [], ...byHand } }, CancellationToken.None);
+        expect(told).toEqual([{ title: 'Another grid', kind: GRID, disabled: { reason: 'The room has 72 coffers: where there are more than 64 only the Suggestions pane tries others' } }]);
     });
 });
