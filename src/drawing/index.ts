@@ -19,6 +19,7 @@ export { drawSheets } from './sheets.ts';
 export { markChanged, withClouds } from './changed.ts';
 export { drawBoardRoll, drawBoardSheets } from './boards/sheets.ts';
 export { drawBoard } from './boards/single.ts';
+export { longestOf } from './boards/view.ts';
 export { drawLabels, labelGridFor } from './boards/labels.ts';
 export { drawView, type Picture } from './view/picture.ts';
 export { pictureSvg } from './view/picture-svg.ts';

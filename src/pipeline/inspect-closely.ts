@@ -24,11 +24,15 @@ export function inspectClosely(file: FileContent): Finding[] {
  */
 export function stepsOf(file: FileContent, room: Room): readonly (() => void)[] {
     const layout = layoutOf(room), { ceiling } = layout;
-    if (!ceiling || hasError(layout, file, inspect(file).findings)) return [];
+    return ceiling && !hasError(layout, file, inspect(file).findings) ? partsOf(ceiling) : [];
+}
+
+/** The same of any room that is laid out. */
+export function partsOf(ceiling: Ceiling): readonly (() => void)[] {
     const steps: readonly (() => unknown)[] = [() => takeOffOf(ceiling), () => dryFitOf(ceiling), () => surveyedOf(ceiling, takeOffOf(ceiling))];
     // what fails is told by the look itself
     return steps.map(step => () => {
-        behindWall(room, () => {
+        behindWall(ceiling.room, () => {
             step();
             return [];
         });

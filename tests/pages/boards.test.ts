@@ -139,4 +139,13 @@ describe('the boards as markup', () => {
         const svg = String((await boardsPage.exports.svg!(page, undefined)).bytes);
         expect(all(readXml(svg)).flatMap(({ attributes }) => attributes['data-piece'] ?? []).length).toBeGreaterThan(100);
     });
+
+    test('of very many boards the first are drawn, and the pieces of the others are told with their marks', async () => {
+        const wide = room('hall', 'Hall').replace(/13'/g, "50'").replace(/11'/g, "48'").replace('coffers-north 3', 'coffers-north 12').replace('coffers-east 2', 'coffers-east 11');
+        const content = boardsContent(roomOnPage(await serve({ ...files, 'hall.coffer': wide }), 'hall.coffer', 'hall'), {}), boards = content.stocks.flatMap(stock => stock.boards);
+        expect(boards.length).toBeGreaterThan(250);
+        expect(boards.filter(({ svg }) => svg !== '')).toEqual(boards.slice(0, 250));
+        for (const { small, pieces } of boards.slice(250)) expect(small).toHaveLength(pieces.length);
+        expect(renderBoards(content, BOARDS_STATE, NOTHING_SHOWN).text).toContain('Not drawn, since there are so many boards:');
+    });
 });

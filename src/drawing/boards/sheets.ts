@@ -9,7 +9,7 @@ import { strip } from '../sheet/strip.ts';
 import { fitText } from '../text/fit-text.ts';
 import { boardAtTheSaw } from './board.ts';
 import { boardsStrip } from './boards-strip.ts';
-import { boardView } from './view.ts';
+import { boardView, longestOf } from './view.ts';
 
 const GUTTER = 74;
 const PAD = 20;
@@ -49,9 +49,8 @@ const FIRST_SHEET = 'B-1';
 
 /** Boards one under the other; a stock's heading stays with its first board. */
 function flow(order: SawOrder, area: Extent): readonly (readonly Item[])[] {
-    const longest = Math.max(1, ...order.boards.map(b => b.along));
     const left = area.left + GUTTER;
-    const view = boardView(order, left, (area.right - 8 - left) / longest);
+    const view = boardView(order, left, (area.right - 8 - left) / longestOf(order));
     const pages: Item[][] = [[]];
     let y = area.top;
     let stock: string | undefined;

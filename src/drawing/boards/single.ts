@@ -4,7 +4,7 @@ import type { LaidBoard, SawOrder } from '../../sawing/model.ts';
 import { sheet, type Sheet } from '../display-list.ts';
 import { paperFor } from '../paper.ts';
 import { boardAtTheSaw } from './board.ts';
-import { boardView } from './view.ts';
+import { boardView, longestOf } from './view.ts';
 
 const MARGIN = { left: 10, right: 12, top: 3, foot: 5 };
 
@@ -13,8 +13,7 @@ const MARGIN = { left: 10, right: 12, top: 3, foot: 5 };
  * `least` for letters.
  */
 export function drawBoard(order: SawOrder, board: LaidBoard, id: string, width = 900, least = 0): Sheet {
-    const longest = Math.max(1, ...order.boards.map(b => b.along));
-    const view = boardView(order, MARGIN.left, (width - MARGIN.left - MARGIN.right) / longest, least);
+    const view = boardView(order, MARGIN.left, (width - MARGIN.left - MARGIN.right) / longestOf(order), least);
     const laid = boardAtTheSaw(board, view, MARGIN.top);
     const height = laid.foot + MARGIN.foot;
     const pieces = board.strips.flatMap(s => s.pieces);

@@ -3,6 +3,7 @@ import type { Ticks } from '../../quantity/ticks.ts';
 import type { LaidPiece, SawOrder } from '../../sawing/model.ts';
 import { nameInRoom } from '../../takeoff/ids.ts';
 import type { Piece } from '../../takeoff/model.ts';
+import { kept } from '../../plain/kept.ts';
 
 /** How boards lie on a sheet: the hooked end at `left`, lengths to scale, widths only about. */
 export interface BoardView {
@@ -18,13 +19,24 @@ export interface BoardView {
     stepOf(piece: LaidPiece): number | undefined;
 }
 
-export function boardView(order: SawOrder, left: number, pointsPerTick: number, least = 0): BoardView {
+/** The same for each board of an order, of which there may be very many. */
+const known = kept((order: SawOrder) => {
     const steps = new Map<LaidPiece, number>();
     for (const step of order.steps) if (step.do === 'crosscut') for (const take of step.takes) for (const piece of take.pieces) steps.set(piece, step.number);
     const rooms = new Set(order.boards.flatMap(b => b.strips).flatMap(s => s.pieces).map(p => p.piece.room));
+    return { steps, rooms: rooms.size, longest: Math.max(1, ...order.boards.map(b => b.along)) };
+});
+
+/** What the longest board reads at its end; never nothing, since drawings are scaled by it. */
+export function longestOf(order: SawOrder): Ticks {
+    return known(order).longest;
+}
+
+export function boardView(order: SawOrder, left: number, pointsPerTick: number, least = 0): BoardView {
+    const { steps, rooms } = known(order);
     return {
         left, pointsPerTick, least, show: order.job.show.value, step: order.job.cutTo.value,
-        nameOf: piece => (rooms.size > 1 ? `${piece.room} ${nameInRoom(piece)}` : nameInRoom(piece)),
+        nameOf: piece => (rooms > 1 ? `${piece.room} ${nameInRoom(piece)}` : nameInRoom(piece)),
         stepOf: piece => steps.get(piece),
     };
 }

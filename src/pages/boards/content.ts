@@ -4,7 +4,7 @@ import type { JobSettings } from '../../job/model.ts';
 import { tapeOf } from '../../job/tape.ts';
 import type { BoardPlan, Money, StockPlan } from '../../cutting/model.ts';
 import { textWidth } from '../../drawing/text/measure-text.ts';
-import { drawBoard, toPaneSvg } from '../../drawing/index.ts';
+import { drawBoard, longestOf, toPaneSvg } from '../../drawing/index.ts';
 import type { Group } from '../../drawing/display-list.ts';
 import { printMoney } from '../../quantity/money.ts';
 import { printLength, printMark, type Show, type Tape } from '../../quantity/print-length.ts';
@@ -57,9 +57,9 @@ export interface BoardOnPage {
     readonly number: number;
     readonly length: string;
     readonly from: 'bought' | 'on hand' | 'already cut';
-    /** The drawing: markup that src/drawing made. */
+    /** The drawing: markup that src/drawing made; nothing where a house has too many boards to draw them all. */
     readonly svg: string;
-    /** Pieces that are too small for their names in the drawing, with their marks. */
+    /** Pieces that are too small for their names in the drawing, or that are not drawn, with their marks. */
     readonly small: readonly string[];
     readonly pieces: readonly PieceOnPage[];
 }
@@ -77,6 +77,8 @@ interface StepOnPage { readonly number: number; readonly key: string; readonly s
 
 /** Boards are drawn no narrower than this: their words would not be read. A narrower pane scrolls them. */
 const LEAST_WIDTH = 700;
+/** So many boards of a house are drawn in a pane; the pieces of others are told with their marks, and paper has them all. Common practice, no source. */
+const MOST_DRAWN = 250;
 /** CSS pixels a point of the drawing takes, so that its figures are as large as the editor's small print. */
 const PIXELS_PER_POINT = 1.5;
 
@@ -87,7 +89,7 @@ export function boardsContent(room: RoomOnPage, wishes: Wishes): BoardsContent {
     const sources = new Sources();
     const width = Math.max(LEAST_WIDTH, (wishes.width ?? 900) - 28) / PIXELS_PER_POINT;
     const nameOf = namesIn(order);
-    const known = weakest(plan);
+    const drawn = new Set(order.boards.slice(0, MOST_DRAWN)), known = weakest(plan), ofStock = grouped(order.boards, ({ stock }) => stock.key);
     return {
         title: titleOfHouse({ job, rooms: room.house.map(({ layout }) => layout), picked: room.picked ?? false }),
         rooms: room.house.map(({ file, layout }) => ({ uri: file.uri, room: layout.room.name })),
@@ -102,7 +104,7 @@ export function boardsContent(room: RoomOnPage, wishes: Wishes): BoardsContent {
             name: stockName(stock.stock), at: sources.number(stock.stock.at),
             size: [stock.stock.thickness, stock.stock.width].flatMap(m => (m ? printLength(m.value.ticks, show) : [])).join(' x '),
             known: knownText(stock.known), choice: choiceText(stock.choice),
-            boards: order.boards.filter(b => b.stock.key === stock.stock.key).map(board => boardOnPage(board, order, `boards-${i}-${board.number}`, width, nameOf, sources)),
+            boards: (ofStock.get(stock.stock.key) ?? []).map(board => boardOnPage(board, drawn.has(board), order, `boards-${i}-${board.number}`, width, nameOf, sources)),
         })),
         stages: stagesOf(order, nameOf),
         cautions: order.cautions.filter(c => c.at === 'all').map(c => c.words),
@@ -110,19 +112,19 @@ export function boardsContent(room: RoomOnPage, wishes: Wishes): BoardsContent {
     };
 }
 
-function boardOnPage(board: LaidBoard, order: SawOrder, id: string, width: number, nameOf: (piece: Piece) => string, sources: Sources): BoardOnPage {
+function boardOnPage(board: LaidBoard, isDrawn: boolean, order: SawOrder, id: string, width: number, nameOf: (piece: Piece) => string, sources: Sources): BoardOnPage {
     const show = order.job.show.value;
     return {
         key: boardKey(board), number: board.number, length: printLength(board.length, show), from: board.from,
-        svg: toPaneSvg(drawBoard(order, board, id, width, LEAST_LETTERS / PIXELS_PER_POINT), attributesOf),
-        small: smallOn(board, order, width, nameOf),
+        svg: isDrawn ? toPaneSvg(drawBoard(order, board, id, width, LEAST_LETTERS / PIXELS_PER_POINT), attributesOf) : '',
+        small: smallOn(board, order, isDrawn ? width : 0, nameOf),
         pieces: board.strips.flatMap((strip: LaidStrip) => strip.pieces.map((laid): PieceOnPage => pieceOnPage(laid, tapeOf(order.job), nameOf, sources))),
     };
 }
 
 /** Pieces that the drawing has no room to name, each with its marks. */
 function smallOn(board: LaidBoard, order: SawOrder, width: number, nameOf: (piece: Piece) => string): readonly string[] {
-    const tape = tapeOf(order.job), longest = Math.max(1, ...order.boards.map(each => each.along)), laid = board.strips.flatMap(strip => strip.pieces);
+    const tape = tapeOf(order.job), longest = longestOf(order), laid = board.strips.flatMap(strip => strip.pieces);
     return laid.filter(({ piece, from, to }) => (to - from) / longest * width < textWidth(nameOf(piece), NAMED.size, 600) + NAMED.beside)
         .map(({ piece, from, to }) => `${nameOf(piece)} ${printMark(from, tape)} – ${printMark(to, tape)}`);
 }

@@ -77,8 +77,8 @@ function boardFigure(board: BoardOnPage, state: BoardsState, shown: Shown): Html
 <figcaption><label class="check"><input type="checkbox" ${attributes({ 'data-act': 'tick-board', 'data-board': board.key, id: `tick-${board.key}`, checked: cut, disabled: board.from === 'already cut', 'aria-label': t('{0}: cut', name) })}><b>#${board.number}</b> ${board.length}</label>
 ${board.from === 'bought' ? '' : html`<span class="soft">${board.from === 'on hand' ? t('on hand') : t('already cut')}</span>`}
 ${board.from === 'already cut' || board.pieces.length === 0 ? '' : html`<button type="button" class="write" ${attributes({ 'data-act': 'mark-cut', 'data-board': board.key, title: t('Writes it into the job: the rest is planned again') })}>${t('Write as cut')}</button>`}</figcaption>
-<div class="lies" data-lies ${attributes({ tabindex: 0, role: 'group', 'aria-label': name })}>${trusted(board.svg)}</div>
-${board.small.length > 0 ? html`<p class="small-pieces soft">${t('Too small for their names:')} ${board.small.map((words, i) => html`${i > 0 && '; '}<span>${words}</span>`)}</p>` : ''}
+${board.svg === '' ? '' : html`<div class="lies" data-lies ${attributes({ tabindex: 0, role: 'group', 'aria-label': name })}>${trusted(board.svg)}</div>`}
+${board.small.length > 0 ? html`<p class="small-pieces soft">${board.svg === '' ? t('Not drawn, since there are so many boards:') : t('Too small for their names:')} ${board.small.map((words, i) => html`${i > 0 && '; '}<span>${words}</span>`)}</p>` : ''}
 ${picked ? pieceCard(picked) : ''}</figure>`;
 }
 

@@ -26,7 +26,7 @@ export function jsonSaw(houses: readonly HouseSaw[]): JsonText {
             meant: 'by setting',
             setUps: order.setUps,
             steps: order.steps.map(step => stepJson(step, order)),
-            boards: order.boards.map(board => boardJson(board, order)),
+            boards: boardsJson(order),
             cautions: order.cautions,
         })),
     });
@@ -96,10 +96,15 @@ function refJson({ board, strips }: BoardRef) {
     return { board: board.name, strips };
 }
 
-function boardJson(board: LaidBoard, order: SawOrder): HouseJson['boards'][number] {
+function boardsJson(order: SawOrder): HouseJson['boards'] {
+    const nameOf = stockNames(order.boards.map(({ stock }) => stock));
+    return order.boards.map(board => boardJson(board, order, nameOf(board.stock)));
+}
+
+function boardJson(board: LaidBoard, order: SawOrder, stock: string): HouseJson['boards'][number] {
     const length = lengthIn(order);
     return {
-        name: board.name, stock: stockNames(order.boards.map(({ stock }) => stock))(board.stock), number: board.number,
+        name: board.name, stock, number: board.number,
         length: length(board.length), along: length(board.along), from: board.from, besideStrips: length(board.besideStrips),
         sections: board.sections.map(({ number, from, to }) => ({ number, from: markIn(order)(from), to: markIn(order)(to) })),
         strips: board.strips.map(strip => stripJson(strip, order)),

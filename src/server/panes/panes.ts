@@ -1,10 +1,13 @@
-import { DocumentState } from 'langium';
+import { DocumentState, type LangiumDocument } from 'langium';
 import type { Connection } from 'vscode-languageserver';
 import type { BoardProver } from '../../cutting/board-prover.ts';
 import type { CofferSharedServices } from '../../language/coffer-services.ts';
 import { isOfHouse, isPaneKind } from '../../pages/kinds.ts';
 import type { RoomOnPage } from '../../pages/page.ts';
+import { keyOfJob } from '../../pages/rooms.ts';
 import { contentOn, PAGES } from '../../pages/pages.ts';
+import { partsOf } from '../../pipeline/inspect-closely.ts';
+import { breath } from '../breath.ts';
 import {
     CURSOR, PANE_CLOSED, PANE_CONTENT, PANE_EXPORT, PANE_MARK, PANE_SELECTION, PANE_SHOWS, PANE_STOP,
     type CursorParams, type PaneClosedParams, type PaneContentParams, type PaneExportParams, type PaneExportResult, type PaneMarkParams, type PaneMarkResult,
@@ -20,7 +23,7 @@ import { keysAt } from './keys.ts';
 import { markEdits } from './mark.ts';
 import { Orders } from './orders.ts';
 import { OtherGrids } from './other-grids.ts';
-import { choiceOf, housesOf, Rooms } from './rooms.ts';
+import { choiceOf, housesOf, Rooms, type RoomThere } from './rooms.ts';
 
 /** A pane of the editor's, and what was last sent to it. */
 interface Pane {
@@ -45,6 +48,8 @@ interface Pane {
  * stand in the way of the next keystroke; but never longer than LATEST_MS after the first build that waits.
  */
 const AT_ONCE_MS = 4, TYPING_MS = 200, LATEST_MS = 120;
+/** Coffers of a room of which all together takes longer than who asks for something else should wait. */
+const LARGE = 64;
 /** Nobody has typed for so long: what takes long may be made. */
 const REST_MS = 300;
 
@@ -107,8 +112,12 @@ export class Panes {
     }
 
     private roomOfCursor(): string | undefined {
-        const text = this.cursor && this.rooms.document(this.cursor.uri), inside = text && roomAt(text, this.cursor!.position);
+        const text = this.textOfCursor(), inside = text && roomAt(text, this.cursor!.position);
         return inside && `${inside.uri}#${inside.room}`;
+    }
+
+    private textOfCursor(): LangiumDocument | undefined {
+        return this.cursor && this.rooms.document(this.cursor.uri);
     }
 
     private closed(pane: string): void {
@@ -153,11 +162,30 @@ export class Panes {
         await this.services.workspace.WorkspaceManager.ready;
         const begun = Date.now();
         for (const [id, pane] of [...this.panes]) {
-            if (this.waiting !== undefined) return;      // something changed again: it is shown then
+            if (!await this.getReady(pane)) return;      // something changed again: it is shown then
             await this.between(() => { if (this.panes.get(id) === pane) this.show(id, pane); });
-            await new Promise(resolve => setTimeout(resolve));
+            await breath();
         }
         this.lastCost = Date.now() - begun;
+    }
+
+    /** Works out part by part what a pane will ask for all at once, and answers whoever comes in between. False where something changed meanwhile. */
+    private async getReady(pane: Pane): Promise<boolean> {
+        let steps: readonly (() => void)[] = [];
+        await this.between(() => { steps = this.stepsFor(pane); });
+        for (const step of steps) {
+            await breath();
+            if (this.waiting !== undefined) return false;
+            await this.between(step);
+        }
+        return this.waiting === undefined;
+    }
+
+    private stepsFor(pane: Pane): readonly (() => void)[] {
+        const { there, all } = this.aimed(pane);
+        if (!there) return [];
+        const house = keyOfJob(there.layout.room.job), wanted = isOfHouse(pane.wishes.kind) ? all.filter(({ layout }) => keyOfJob(layout.room.job) === house) : [there];
+        return wanted.flatMap(({ layout: { ceiling } }) => (ceiling && ceiling.coffers.length > LARGE ? partsOf(ceiling) : []));
     }
 
     /** Between builds, when every document is linked. */
@@ -165,16 +193,19 @@ export class Panes {
         await this.services.workspace.WorkspaceLock.read(action).catch((error: unknown) => this.connection.console.log(`pane: ${String(error)}`));
     }
 
-    private show(id: string, pane: Pane): void {
-        const { kind, pinned } = pane.wishes;
-        const { cursor } = this;
-        const text = cursor && this.rooms.document(cursor.uri);
+    /** The room that it is to show now, and all that it could. */
+    private aimed(pane: Pane): { readonly there?: RoomThere; readonly all: readonly RoomThere[] } {
+        const { pinned } = pane.wishes, { cursor } = this, text = this.textOfCursor();
         const inside = text && cursor && !pinned ? roomAt(text, cursor.position) : undefined;
         // the cursor leads away from what was chosen by hand as soon as it comes into another room
         const cursorIn = inside && `${inside.uri}#${inside.room}`;
         if (inside && cursorIn !== pane.cursorIn) pane.wishes = { ...pane.wishes, room: inside };
         pane.cursorIn = cursorIn;
-        const { there, all } = roomFor(this.rooms, pane.wishes, cursor, pane.at);
+        return roomFor(this.rooms, pane.wishes, cursor, pane.at);
+    }
+
+    private show(id: string, pane: Pane): void {
+        const { there, all } = this.aimed(pane), { kind, pinned } = pane.wishes, { cursor } = this, text = this.textOfCursor();
         const lost = there === undefined && pane.good !== undefined && (pinned || all.length === 0);
         if (there) {
             const at = choiceOf(there);
