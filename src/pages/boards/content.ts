@@ -104,7 +104,8 @@ export function boardsContent(room: RoomOnPage, wishes: Wishes): BoardsContent {
             name: stockName(stock.stock), at: sources.number(stock.stock.at),
             size: [stock.stock.thickness, stock.stock.width].flatMap(m => (m ? printLength(m.value.ticks, show) : [])).join(' x '),
             known: knownText(stock.known), choice: choiceText(stock.choice),
-            boards: (ofStock.get(stock.stock.key) ?? []).map(board => boardOnPage(board, drawn.has(board), order, `boards-${i}-${board.number}`, width, nameOf, sources)),
+            boards: (ofStock.get(stock.stock.key) ?? [])
+                .map(board => boardOnPage(board, drawn.has(board), order, `boards-${i}-${board.number}`, width, nameOf, sources)),
         })),
         stages: stagesOf(order, nameOf),
         cautions: order.cautions.filter(c => c.at === 'all').map(c => c.words),

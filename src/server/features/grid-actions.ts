@@ -14,8 +14,8 @@ export const GRID = 'refactor.rewrite.grid';
 const MOST = 4;
 
 /**
- * Coffers of a room that are tried at once, and those laid out for it, its own besides: so many take less than a second of the processor. Common practice, no source.
- * What has more is for the pane, which tries one grid after the other while the hand rests.
+ * Coffers of a room that are tried at once, and those laid out for it, its own besides: so many take about a second of the processor. What has more
+ * is for the pane, which tries one grid after the other while the hand rests. Common practice, no source.
  */
 const MOST_OF_ROOM = 64, MOST_LAID_OUT = 96;
 
@@ -27,7 +27,9 @@ export class GridActions {
     constructor(private readonly rooms: Rooms, private readonly client: { readonly disabledActions: boolean }) {}
 
     /** Nothing to wait for where none are asked for. */
-    at(document: LangiumDocument, { range, context: { only, triggerKind } }: CodeActionParams, cancelled: CancellationToken): CodeAction[] | Promise<CodeAction[]> {
+    at(
+        document: LangiumDocument, { range, context: { only, triggerKind } }: CodeActionParams, cancelled: CancellationToken,
+    ): CodeAction[] | Promise<CodeAction[]> {
         const isByHand = triggerKind === CodeActionTriggerKind.Invoked || only !== undefined;
         const there = isByHand ? this.roomAt(document.uri.toString(), range.start) : undefined;
         if (!there) return [];

@@ -184,7 +184,8 @@ export class Panes {
     private stepsFor(pane: Pane): readonly (() => void)[] {
         const { there, all } = this.aimed(pane);
         if (!there) return [];
-        const house = keyOfJob(there.layout.room.job), wanted = isOfHouse(pane.wishes.kind) ? all.filter(({ layout }) => keyOfJob(layout.room.job) === house) : [there];
+        const house = keyOfJob(there.layout.room.job);
+        const wanted = isOfHouse(pane.wishes.kind) ? all.filter(({ layout }) => keyOfJob(layout.room.job) === house) : [there];
         return wanted.flatMap(({ layout: { ceiling } }) => (ceiling && ceiling.coffers.length > LARGE ? partsOf(ceiling) : []));
     }
 

@@ -48,11 +48,12 @@ describe('other grids, where somebody asks for actions', () => {
         await cancelled;
     });
     test('of a room with very many coffers none is tried, and where the editor shows it, it is told why', async () => {
-        const many = HOUSE[DEN]!.replace("north  12'", "north  40'").replace("east   10'", "east   36'").replace('coffers-north  4', 'coffers-north  9').replace('coffers-east   3', 'coffers-east   8');
+        const many = HOUSE[DEN]!.replace("north  12'", "north  40'").replace("east   10'", "east   36'")
+            .replace('coffers-north  4', 'coffers-north  9').replace('coffers-east   3', 'coffers-east   8');
         const house = await openRested({ [DEN]: many }), document = house.document(DEN), { textDocument } = document, start = textDocument.positionAt(many.indexOf('coffers-north'));
         expect(await actions(house, 'coffers-north', byHand)).toEqual([]);
-        const told = new GridActions(new Rooms(house.shared), { disabledActions: true })
-            .at(document, { textDocument: { uri: textDocument.uri }, range: { start, end: start }, context: { diagnostics: [], ...byHand } }, CancellationToken.None);
+        const asked = { textDocument: { uri: textDocument.uri }, range: { start, end: start }, context: { diagnostics: [], ...byHand } };
+        const told = new GridActions(new Rooms(house.shared), { disabledActions: true }).at(document, asked, CancellationToken.None);
         expect(told).toEqual([{ title: 'Another grid', kind: GRID, disabled: { reason: 'The room has 72 coffers: where there are more than 64 only the Suggestions pane tries others' } }]);
     });
 });
