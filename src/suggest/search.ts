@@ -18,7 +18,8 @@ interface Searched { readonly offers: readonly Offer[]; readonly lookedAt: numbe
  * each that is looked at. `most`: coffers that are laid out for it; one grid is looked at however many it has.
  */
 export function* search(
-    inOrder: readonly Candidate[], now: Now, { look, closing }: { look(candidate: Candidate): LookedAt; closing(candidate: Candidate): number | undefined }, most = MOST_COFFERS_LAID_OUT,
+    inOrder: readonly Candidate[], now: Now, { look, closing }: { look(candidate: Candidate): LookedAt; closing(candidate: Candidate): number | undefined },
+    most = MOST_COFFERS_LAID_OUT,
 ): Generator<undefined, Searched> {
     const divisions = new Map<Candidate['across'], Map<Candidate['down'], Candidate[]>>(), order: Candidate[][] = [];
     for (const candidate of inOrder) {

@@ -113,7 +113,9 @@ export function boardsContent(room: RoomOnPage, wishes: Wishes): BoardsContent {
     };
 }
 
-function boardOnPage(board: LaidBoard, isDrawn: boolean, order: SawOrder, id: string, width: number, nameOf: (piece: Piece) => string, sources: Sources): BoardOnPage {
+function boardOnPage(
+    board: LaidBoard, isDrawn: boolean, order: SawOrder, id: string, width: number, nameOf: (piece: Piece) => string, sources: Sources,
+): BoardOnPage {
     const show = order.job.show.value;
     return {
         key: boardKey(board), number: board.number, length: printLength(board.length, show), from: board.from,

@@ -41,7 +41,8 @@ describe('other grids, where somebody asks for actions', () => {
         const house = await openRested({}), source = new CancellationTokenSource(), { textDocument } = house.document(DEN);
         const start = textDocument.positionAt(textDocument.getText().indexOf('coffers-north'));
         const ask = async (): Promise<unknown> => house.coffer.lsp.CodeActionProvider!.getCodeActions(
-            house.document(DEN), { textDocument: { uri: textDocument.uri }, range: { start, end: start }, context: { diagnostics: [], ...byHand } }, source.token,
+            house.document(DEN), { textDocument: { uri: textDocument.uri }, range: { start, end: start }, context: { diagnostics: [], ...byHand } },
+            source.token,
         );
         const cancelled = expect(ask()).rejects.toBe(OperationCancelled);
         source.cancel();
