@@ -17,6 +17,7 @@ const jobs = [
     { save: 'dry-fit.txt', args: ['dry-fit'] },
     { save: 'measure.txt', args: ['measure'] },
     { save: 'survey.txt', args: ['survey'] },
+    { save: 'walls.txt', args: ['walls'] },
     { save: 'joists.txt', args: ['joists'] },
     { save: 'trades.txt', args: ['trades'] },
     { save: 'seasons.txt', args: ['seasons'] },
@@ -29,6 +30,7 @@ const jobs = [
     { args: ['invoice', '--number', '3', '--out', join(out, 'invoices')] },
     { args: ['draw', '--out', join(out, 'drawings')] },
     { args: ['survey', '--templates', join(out, 'templates')] },
+    { args: ['walls', '--templates', join(out, 'templates')] },
 ];
 
 /** So many of them read what the others read too. */

@@ -9,7 +9,7 @@ import { draw, DRAWING_FORMATS, THEMES, type DrawOptions } from './commands/draw
 import { estimate, type EstimateOptions } from './commands/estimate.ts';
 import { dryFit, FIT_FORMATS, type FitOptions } from './commands/dry-fit.ts';
 import { told } from './commands/leaves.ts';
-import { survey, type SurveyOptions } from './commands/templates.ts';
+import { orTemplates, type TemplateOptions } from './commands/templates.ts';
 import { explain } from './commands/explain.ts';
 import { format, type FormatOptions } from './commands/format.ts';
 import { invoice, INVOICE_FORMATS, type InvoiceOptions } from './commands/invoice.ts';
@@ -89,14 +89,14 @@ function command(world: Surroundings, run: (job: Job) => Promise<void>): Command
     withFiles('bench', 'boards as they were measured: which pieces they spoil, where they may still go, what is cut again; and cutters that creep').addOption(lists).addOption(rooms)
         .action(act<ListOptions>(told('bench')));
     withFiles('walls', 'what walls that are not straight or not plumb do to band, half beams and what ends there: scribe, gap, what is cut shorter').addOption(lists).addOption(rooms)
-        .action(act<ListOptions>(told('walls')));
+        .option('--templates <folder>', 'instead, draw what is scribed at true size into this folder, for printing', filled).addOption(force).action(act<TemplateOptions>(orTemplates('walls')));
     withFiles('joists', 'what holds each beam: the joists that its blocking finds, screws, thread in wood, and what hangs there').addOption(lists).addOption(rooms)
         .action(act<ListOptions>(told('joists')));
     withFiles('trades', 'a list for the other trades: who moves what, to where, by which step').addOption(lists).addOption(rooms).action(act<ListOptions>(told('trades')));
     withFiles('seasons', 'what a year does to the joints, how wet the boards may be when they go up, and what to tell the owner').addOption(lists).addOption(rooms)
         .action(act<ListOptions>(told('seasons')));
     withFiles('survey', 'what the surveyed ceiling leaves of each side: the gap, what trim and blocking lap, what is scribed and shimmed').addOption(lists).addOption(rooms)
-        .option('--templates <folder>', 'instead, draw what is scribed at true size into this folder, for printing', filled).addOption(force).action(act<SurveyOptions>(survey));
+        .option('--templates <folder>', 'instead, draw what is scribed at true size into this folder, for printing', filled).addOption(force).action(act<TemplateOptions>(orTemplates('survey')));
     withFiles('suggest', 'other grids for each room that are clear of everything it says, the best first, with the words to write').addOption(lists).addOption(rooms)
         .action(act<ListOptions>(suggest));
     withFiles('put-up', 'what goes up when: the steps, the way of every piece to its place, the first bay and what is measured there').addOption(lists).addOption(rooms)

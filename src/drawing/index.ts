@@ -14,7 +14,7 @@ export { drawStepsPlan, stepNumber } from './plan/steps-plan.ts';
 export { stepPictures, type StepPictures } from './plan/step-pictures.ts';
 export { drawMeetings, meetingSheets } from './meetings/sheets.ts';
 export { hasSurveySheet } from './survey/sheet.ts';
-export { drawTemplates } from './survey/templates.ts';
+export { drawTemplates, drawWallTemplates } from './survey/templates.ts';
 export { drawSheets } from './sheets.ts';
 export { markChanged, withClouds } from './changed.ts';
 export { drawBoardRoll, drawBoardSheets } from './boards/sheets.ts';

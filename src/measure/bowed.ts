@@ -25,6 +25,8 @@ export interface BowedWall {
     readonly profile: readonly { readonly along: number; readonly into: number }[];
     /** How much farther into the room all of it stands, and what runs along it too; less than nothing farther back, 0 where some of it stands as measured. */
     readonly moved: Ticks;
+    /** What is left on the edge of a half beam's bottom to be scribed away. */
+    readonly allowance: Ticks;
     /** How deep what runs along it is scribed, over which stretch; of a half beam's bottom with what is left on it for that. */
     readonly scribes: readonly DeepStretch[];
     /** What stays open behind it, kept straight. */
@@ -50,7 +52,7 @@ export function bowedWalls(ceiling: Ceiling, pieces: readonly Piece[]): BowedWal
         const deep = (sign: 1 | -1): DeepStretch[] =>
             (runs ? stretchesOver(profile.map(({ along, into }) => ({ along, depth: sign * (into - moved + allowance) })), TELLS) : []);
         return [{
-            wall, bow, runs, profile, moved, scribes: deep(1), gaps: deep(-1), ends: endsAt({ wall, profile, moved }, pieces), astray,
+            wall, bow, runs, profile, moved, allowance, scribes: deep(1), gaps: deep(-1), ends: endsAt({ wall, profile, moved }, pieces), astray,
             bent: runs?.kind === 'band' ? bentOf(ceiling, wall, profile) : [],
         }];
     });

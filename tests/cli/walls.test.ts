@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { readFileSync } from 'node:fs';
+import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { WallsJson } from '../../src/report/walls/shape.ts';
 import { strictSchema } from '../report/samples.ts';
@@ -25,4 +25,15 @@ test('walls: a table, what stands at the head of the cut list, JSON as its schem
     expect((await cofferwright(cwd, ['print', '--page', 'walls', '--out', 'pages'])).code).toBe(0);
     expect(readFileSync(join(cwd, 'pages', 'walls-den.html'), 'utf8')).toContain('stands in or back');
     expect((await cofferwright(folderWith(house), ['walls'])).out).toContain('Nothing is said of how straight and how plumb its walls are');
+});
+
+test('walls --templates: what is scribed, at true size; nothing is written where nothing is', async () => {
+    const cwd = folderWith(bowed), { code, out } = await cofferwright(cwd, ['walls', '--templates', 'scribed']);
+    expect(code).toBe(0);
+    expect(out).toContain('scribed/scribe-walls-den.html');
+    expect(readFileSync(join(cwd, 'scribed', 'scribe-walls-den-1.svg'), 'utf8')).toMatch(/width="8\.5in" height="11in"[^]*Measure this square first/);
+    expect(readFileSync(join(cwd, 'scribed', 'scribe-walls-den.pdf'), 'latin1')).toMatch(/\/MediaBox \[0 0 612 792\]/);
+    const none = folderWith(house);
+    expect((await cofferwright(none, ['walls', '--templates', 'scribed'])).err).toContain('Nothing that runs along a wall has to be scribed');
+    expect(existsSync(join(none, 'scribed', 'scribe-walls-den.html'))).toBe(false);
 });
