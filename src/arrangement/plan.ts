@@ -46,6 +46,8 @@ export interface Wall {
     readonly perimeter: Perimeter;
     /** Where its band, its half beam's bottom and blocking are spliced: square through these spots. */
     readonly splices?: readonly Spot[];
+    /** Where the cleat on it is, if not there. */
+    readonly cleatSplices?: readonly Spot[];
     /** Where sides of its half beam are, with their moldings. */
     readonly sideSplices?: readonly Spot[];
 }

@@ -18,8 +18,12 @@ import { pointOf, type Unit } from './unit.ts';
  */
 export function stripsOfWalls(walls: readonly WallCarrier[], planned: readonly Wall[], unit: Unit): Piece[] {
     return walls.flatMap((wall, i) => partsOf(wall, unit).flatMap(part => {
-        return pieces(part, walls.at(i - 1)!, wall, walls[(i + 1) % walls.length]!, planned[i]!.splices ?? [], unit);
+        return pieces(part, walls.at(i - 1)!, wall, walls[(i + 1) % walls.length]!, splicesOf(part, planned[i]!), unit);
     }));
+}
+
+function splicesOf({ part }: WallPart, { splices = [], cleatSplices = splices }: Wall): readonly Spot[] {
+    return part === 'wall-cleat' ? cleatSplices : splices;
 }
 
 /** Within this of 90 or 270 degrees a corner is taken for square. */

@@ -25,7 +25,7 @@ import type { Shape } from './shape.ts';
 import { divide } from './spacing.ts';
 import { oncePerPlace, trimTroubles } from './troubles.ts';
 import { withSideSplices, type Spliced } from './side-splices.ts';
-import { uselessSplices, wallSplicesOf } from './wall-splices.ts';
+import { uselessSplices, wallSplicesOf, withCleatSplices } from './wall-splices.ts';
 
 /**
  * Lays out one room: walls, band, lines, crossings, coffers, splices, and what rounding leaves. Never throws. Where the
@@ -148,7 +148,8 @@ function assembled(parts: Parts, { across: over, down: under, lines: standing }:
     const lines = splicedLines(met, parts);
     const around: Around = Object.fromEntries(shape.walls.map(({ name }, i) => {
         const own = hanging[name]!;
-        return [name, own && { ...own, splices: wallSplicesOf(i, lines, parts, troubles) }];
+        const spliced = own && { ...own, splices: wallSplicesOf(i, lines, parts, troubles) };
+        return [name, spliced?.kind === 'half-beam' ? withCleatSplices(spliced, i, lines, parts) : spliced];
     }));
     const { walls, width, length } = shape, square = shape.square && ![grid.layNorthSouth, grid.layEastWest].some(laying => laying && laying.how !== 'by-wall');
     const inside = { west: over.start, east: over.end, north: under.start, south: under.end };

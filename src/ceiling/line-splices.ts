@@ -30,13 +30,24 @@ export function splicesOf(spliced: SplicedLine, troubles: Trouble[]): readonly S
     if (splicing !== 'on-crossings') return [];
     const { blocking, bottom } = line.section.profile;
     const most = Math.min(longestPiece(bottom?.stock?.value, job) - (bottom?.press?.value ?? 0), longestPiece(blocking?.stock?.value, job));
-    const crossings = crossingsAlong(line).map(({ at, of }) => ({ at: Math.floor(at), place: `on line ${of}` }));
-    return stretchesBetween(line).flatMap(({ from, to }) => spliceOnCrossings({ from, to, most, crossings, neighbor, step }) ?? []);
+    return stretchesBetween(line).flatMap(({ from, to }) => {
+        const run = { from, to, most, neighbor, step };
+        return spliceOnCrossings({ ...run, crossings: placesOf(line, crosses) }) ?? spliceOnCrossings({ ...run, crossings: placesOf(line, meets) }) ?? [];
+    });
 }
 
-/** What crosses it where its bottom runs through. */
-function crossingsAlong({ passes }: SplicedLine['line']): readonly Passing[] {
-    return passes.filter(pass => pass.stem === null && pass.relation === 'flush' && !pass.cuts);
+/** What crosses it where its bottom runs through: on both sides of the joint bottoms butt against it. */
+function crosses(pass: Passing): boolean {
+    return pass.stem === null && pass.relation === 'flush' && !pass.cuts;
+}
+
+/** Whatever meets it: a joint there is no better hidden below a deeper beam, but where the eye expects one. Common practice, no source. */
+function meets({ cuts }: Passing): boolean {
+    return !cuts;
+}
+
+function placesOf({ passes }: SplicedLine['line'], where: (pass: Passing) => boolean): readonly Omit<Splice, 'said'>[] {
+    return passes.filter(where).map(({ at, of }) => ({ at: Math.floor(at), place: `on line ${of}` }));
 }
 
 /** From where its bottom is cut to where it is cut again. */
@@ -81,6 +92,6 @@ function hooks({ line, ends: [first, last], names: [from, to] }: SplicedLine): R
 }
 
 function placeOf(at: Ticks, line: SplicedLine['line']): string {
-    const over = crossingsAlong(line).find(({ low, high }) => at > low && at < high);
+    const over = line.passes.filter(crosses).find(({ low, high }) => at > low && at < high);
     return over ? `on line ${over.of}` : `in bay ${bayAt(line, at)}`;
 }

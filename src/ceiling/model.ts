@@ -132,6 +132,8 @@ export interface HalfBeam {
     readonly section: WholeSection;
     /** Where its bottom and blocking are spliced. */
     readonly splices: readonly Splice[];
+    /** Where the cleat on the wall is, whose boards may be shorter; as its bottom where nothing is said. */
+    readonly cleatSplices?: readonly Splice[];
     /** Where sides that are longer than their boards are. */
     readonly sideSplices?: readonly Splice[];
 }

@@ -111,9 +111,12 @@ function choicesOf({ crossings, lines: specs }: LaidOut['room'], lines: readonly
 }
 
 function wallOf({ name, from, to }: ShapedWall, own: Outlined['around'][string], job: JobSettings, spare: number): Wall {
-    const splices = own && 'splices' in own ? (own as Band | HalfBeam).splices : [], sides = own && 'sideSplices' in own ? (own as HalfBeam).sideSplices : undefined;
+    const { splices = [], cleatSplices, sideSplices } = (own ?? {}) as Partial<Pick<HalfBeam, 'splices' | 'cleatSplices' | 'sideSplices'>>;
     const spots = (all: readonly Splice[]): Spot[] => all.map(({ at }) => alongWall({ from, to }, at));
-    return { name, from, perimeter: perimeterOf(own, job, spare), splices: spots(splices), ...sides && { sideSplices: spots(sides) } };
+    return {
+        name, from, perimeter: perimeterOf(own, job, spare), splices: spots(splices), ...cleatSplices && { cleatSplices: spots(cleatSplices) },
+        ...sideSplices && { sideSplices: spots(sideSplices) },
+    };
 }
 
 /** So far along a wall from its west or north end. */

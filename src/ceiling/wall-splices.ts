@@ -5,9 +5,9 @@ import { onLine, placeAlong } from './along.ts';
 import type { Edging } from './band.ts';
 import { asPlaced } from './chords.ts';
 import { longestPiece } from './longest.ts';
-import type { Line, Splice, Tape, Trouble } from './model.ts';
+import type { HalfBeam, Line, Splice, Tape, Trouble } from './model.ts';
 import { endsOfWall, isForward, isLevel, type Shape, type ShapedWall } from './shape.ts';
-import { spliceOnCrossings } from './splices.ts';
+import { spliceAnywhere, spliceOnCrossings } from './splices.ts';
 
 interface Walls { readonly shape: Shape; readonly edging: ReadonlyMap<string, Edging | null>; readonly room: Room; readonly step: Ticks }
 
@@ -24,6 +24,19 @@ export function wallSplicesOf(index: number, lines: readonly Line[], { shape: { 
     const stocks = own.kind === 'band' ? [own.perimeter.stock] : [own.section.profile.bottom?.stock, own.section.profile.blocking?.stock];
     const most = Math.min(...stocks.map(stock => longestPiece(stock?.value, room.job)));
     return spliceOnCrossings({ from, to, most, crossings: crossings.map(spotOf), neighbor: [], step }) ?? [];
+}
+
+/**
+ * A cleat on the wall is spliced where the bottom is, whose edge bears on it. Where its boards are too short for that, it comes in pieces as long as they
+ * are, which nobody sees.
+ */
+export function withCleatSplices(own: HalfBeam, index: number, lines: readonly Line[], { shape: { walls }, room, step }: Walls): HalfBeam {
+    const wall = walls[index]!, { splices, section: { profile: { cleats } } } = own, most = cleats ? longestPiece(cleats.stock?.value, room.job) : Infinity;
+    const stops = [0, ...splices.map(({ at }) => at), wall.length];
+    if (stops.every((stop, i) => i === 0 || stop - stops[i - 1]! <= most)) return own;
+    const crossings = crossingsOn(wall, lines), place = (at: Ticks): string => placeOf(at, crossings);
+    const cleatSplices = spliceAnywhere({ from: 0, to: wall.length, most, neighbor: splices, step, isClear: () => true, place });
+    return cleatSplices ? { ...own, cleatSplices } : own;
 }
 
 /** A splice of what runs along a wall where nothing does. */

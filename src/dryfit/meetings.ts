@@ -13,6 +13,8 @@ const LEAST_AREA = (TICKS_PER_INCH / 8) ** 2;
 
 /** An open joint up to this passes at the handover. Common practice, no source. */
 const OPEN_JOINT = TICKS_PER_INCH / 64;
+/** Where cleats go on one after the other nothing rests on the joint, and nobody sees it. Common practice, no source. */
+const OPEN_BETWEEN_CLEATS = TICKS_PER_INCH / 16;
 
 /** What is wrong between two bodies: see Clash in model.ts. */
 export interface Wrong {
@@ -28,13 +30,14 @@ export function meetingOf(a: Body, b: Body): Met {
     const asPlanned = a.asPlanned && b.asPlanned;
     const meant = depth(a.planned, b.planned), deep = asPlanned ? meant : depth(a.blocks, b.blocks);
     const allowed = Math.min(Math.max(0, meant), push(a) + push(b));
+    const open = [a, b].every(({ place }) => place?.part === 'cleat') ? OPEN_BETWEEN_CLEATS : OPEN_JOINT;
     let joint = false, gap = false;
     const wrong: Wrong[] = [];
     eachFacing(a, b, asPlanned, (mine, theirs, i, j, wanted, found) => {
         // without the tape's roundings and the press, would they touch?
         const touching = Math.abs(wanted.near + shift(a, mine, i) + shift(b, theirs, j)) <= NEAR;
         if (touching) joint = true; else gap = true;
-        const off = wrongWith(wanted, found, touching, shift(a, mine, i, 'pressed') + shift(b, theirs, j, 'pressed'));
+        const off = wrongWith(wanted, found, touching, shift(a, mine, i, 'pressed') + shift(b, theirs, j, 'pressed'), open);
         if (off) wrong.push({ a, b, ...off });
     });
     // of what is in another piece nobody wants to know what else is off
@@ -60,7 +63,7 @@ function eachFacing(
     }));
 }
 
-function wrongWith(wanted: Facing, found: Facing | undefined, touching: boolean, press: number): Omit<Wrong, 'a' | 'b'> | undefined {
+function wrongWith(wanted: Facing, found: Facing | undefined, touching: boolean, press: number, open: number): Omit<Wrong, 'a' | 'b'> | undefined {
     // faces that are not quite parallel are as far from each other as planned at either end
     const area = found ? areaAt(found, (wanted.near + wanted.far) / 2, NEAR + Math.abs(wanted.far - wanted.near) / 2) : 0;
     if (Math.abs(area - wanted.area) > NEAR * wanted.girth) {
@@ -70,7 +73,7 @@ function wrongWith(wanted: Facing, found: Facing | undefined, touching: boolean,
     }
     // as planned: is the plan, at the steps of the tape, good enough
     const off = wanted.near > 0 ? wanted.near : Math.min(0, wanted.near + press);
-    return touching && Math.abs(off) > OPEN_JOINT + NEAR ? { kind: 'rounded', ticks: off } : undefined;
+    return touching && (off > open + NEAR || off < 0 - OPEN_JOINT - NEAR) ? { kind: 'rounded', ticks: off } : undefined;
 }
 
 function squareInches(squareTicks: number): number {

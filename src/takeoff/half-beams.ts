@@ -77,8 +77,8 @@ function cleatsOf(wall: string, { section }: HalfBeam, setting: Setting): Piece[
 }
 
 /** A strip along the wall that the bottom's other edge is pressed against. */
-function wallCleats(wall: string, { section, splices }: HalfBeam, setting: Setting): Piece[] {
-    return spliced(setting.pairs.of('wall-cleat', wall), splices, setting.runsOf(wall), setting).flatMap(stretch => {
+function wallCleats(wall: string, { section, splices, cleatSplices = splices }: HalfBeam, setting: Setting): Piece[] {
+    return spliced(setting.pairs.of('wall-cleat', wall), cleatSplices, setting.runsOf(wall), setting).flatMap(stretch => {
         const { cleats, ...sizes } = cleatsIn(section);
         return pieceOf({
             part: 'cleat', wall, nth: stretch.letter, stock: cleats.stock, ...stretch.lengths, ends: stretch.lie.ends, why: stretch.why, ...sizes,
