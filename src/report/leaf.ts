@@ -25,6 +25,13 @@ export interface LeafSection {
     readonly after?: readonly string[];
 }
 
+/** A table without the columns in which nothing stands. */
+export function shownTable({ head, rows, figures }: NonNullable<LeafSection['table']>): NonNullable<LeafSection['table']> {
+    const shown = [...head.keys()].filter(column => column === 0 || rows.some(row => (row[column] ?? '') !== ''));
+    const of = (row: readonly string[]): string[] => shown.map(column => row[column] ?? '');
+    return { head: of(head), rows: rows.map(of), figures: shown.flatMap((column, i) => (figures.includes(column) ? [i] : [])) };
+}
+
 const WIDTH = 110;
 
 /** `lacks`: what follows where a room could not be laid out. */
@@ -38,7 +45,8 @@ export function humanLeaves(leaves: readonly Leaf[], lacks: string, paint: Paint
     ]));
 }
 
-function sectionLines({ heading, words, table, after = [] }: LeafSection, paint: Paint): string[] {
+function sectionLines({ heading, words, table: whole, after = [] }: LeafSection, paint: Paint): string[] {
+    const table = whole && shownTable(whole);
     const indented = (all: readonly string[]): string[] => all.flatMap(each => wrap(each, WIDTH - 2).map((line, i) => (i === 0 ? `  ${line}` : `    ${line}`)));
     const rows = table ? columns([table.head, ...table.rows.map(row => row.map(cleanText))], table.figures) : [];
     return [paint.strong(cleanText(heading)), ...indented(words), ...rows.map((row, i) => `  ${i === 0 ? paint.faint(row) : row}`), ...indented(after)];

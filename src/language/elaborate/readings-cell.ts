@@ -43,6 +43,19 @@ export function readCell(cell: string, unit: CellUnit | undefined, commaIsDecima
     return figure && (unit === undefined ? 'no-unit' : toTicks(figure.mul(TICKS[unit])));
 }
 
+/**
+ * What a fraction is most likely that is more than a whole, where a space is missing before its last digits: `145/16` is 14 5/16, and not 9 1/16. Several where
+ * it may stand at several places; none where it stands at none, as in `3/2`.
+ */
+export function spaceMissing(cell: string): string[] {
+    if (cell.length > 2 * LONGEST_FIGURE) return [];
+    const [, before = '', over = '', under = '', behind = ''] = /^([-+−]?|.*(?:['′’]|ft)-?)\s*(\d{2,})\/(\d+)([^\d/]*)$/.exec(cell.trim()) ?? [];
+    if (!(Number(over) > Number(under))) return [];
+    return Array.from({ length: over.length - 1 }, (_, i) => [over.slice(0, i + 1), over.slice(i + 1)] as const)
+        .filter(([, part]) => !part.startsWith('0') && Number(part) < Number(under))
+        .map(([whole, part]) => `${before}${/['′’t]$/.test(before) ? ' ' : ''}${whole} ${part}/${under}${behind}`);
+}
+
 function figureOf(text: string): Rational | undefined {
     if (text.length > LONGEST_FIGURE) return undefined;
     const decimal = /^[-+−]?(\d+\.?\d*|\.\d+)$/.exec(text)?.[1];

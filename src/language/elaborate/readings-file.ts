@@ -5,7 +5,7 @@ import { TICKS_PER_FOOT, type Ticks } from '../../quantity/ticks.ts';
 import { readCsv } from '../../text/read-csv.ts';
 import { quoted } from '../types/words.ts';
 import { LONGEST } from './limits.ts';
-import { commaOf, readCell, unitIn, type CellUnit } from './readings-cell.ts';
+import { commaOf, readCell, spaceMissing, unitIn, type CellUnit } from './readings-cell.ts';
 
 /** More readings than a ceiling has; a larger file is something else. */
 export const MOST_READINGS = 2000;
@@ -81,6 +81,8 @@ export function readReadings(file: { readonly text: string }, name: string, said
         const cell = cells[column] ?? '', called = quoted(header![column]);
         if (cell === '') return `there is nothing in column ${called}.`;
         if (cells.slice(header!.length).some(each => each !== '')) return `it has ${cells.length} cells, and the header has ${header!.length}. Is a comma in it that belongs to a figure?`;
+        const likely = spaceMissing(cell).map(each => quoted(each));
+        if (likely.length > 0) return `${quoted(cell)} in column ${called} is most likely ${listed(likely, 'or')}: a space is missing. Write it with the space.`;
         const ticks = readCell(cell, unit, comma);
         if (ticks === 'no-unit') return 'unit';
         if (ticks === undefined) return `${quoted(cell)} in column ${called} is no length.`;

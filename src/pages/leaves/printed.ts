@@ -1,4 +1,4 @@
-import type { Leaf, LeafSection } from '../../report/leaf.ts';
+import { shownTable, type Leaf, type LeafSection } from '../../report/leaf.ts';
 import { standingNotice, standingOfRooms } from '../../report/standing.ts';
 import type { HtmlText } from '../../text/fit.ts';
 import { capitalized } from '../../plain/words.ts';
@@ -18,7 +18,8 @@ ${cautions.length > 0 && html`<section><h2>Take care</h2><ul>${cautions.map(caut
     });
 }
 
-function sectionMarkup({ heading, words, table, after = [] }: LeafSection): Html {
+function sectionMarkup({ heading, words, table: whole, after = [] }: LeafSection): Html {
+    const table = whole && shownTable(whole);
     const cell = (text: string, column: number): Html => html`<td ${attributes({ 'class': table!.figures.includes(column) ? 'figure' : '' })}>${text}</td>`;
     return html`<section><h2>${heading}</h2>
 ${words.map(paragraph)}

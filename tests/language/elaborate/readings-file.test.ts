@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { readCell, commaOf, unitIn, type CellUnit } from '../../../src/language/elaborate/readings-cell.ts';
+import { readCell, commaOf, spaceMissing, unitIn, type CellUnit } from '../../../src/language/elaborate/readings-cell.ts';
 import { MOST_READINGS, MOST_TEXT, readReadings, type SaidOfFile } from '../../../src/language/elaborate/readings-file.ts';
 import { inches, millimeters } from '../../../src/quantity/rational.ts';
 
@@ -87,6 +87,17 @@ describe('a cell', () => {
         ['9'.repeat(50), 'inches', false, undefined],
     ])('%s in %s', (cell, unit, comma, ticks) => {
         expect(readCell(cell, unit, comma)).toBe(ticks);
+    });
+
+    test.each<[string, string[]]>([
+        ['145/16', ['14 5/16']], ['4\' 145/16"', ['4\' 14 5/16"']], ['1115/16', ['11 15/16', '111 5/16']], ['-145/16', ['-14 5/16']], ['3/2', []], ['14 5/16', []], ['15/16', []], ['14-45/16', []], ['101/16', ['10 1/16']], ['200/16', []],
+    ])('a space is missing in %s, or not', (cell, likely) => {
+        expect(spaceMissing(cell)).toEqual(likely);
+    });
+
+    test('a figure in which a space is missing is not read as another one', () => {
+        expect(read('x,y,reading\n0,0,14 3/8\n10,0,145/16\n', { unit: 'inches' }).troubles)
+            .toEqual(['Row 3 of `den.csv`: `145/16` in column `reading` is most likely `14 5/16`: a space is missing. Write it with the space.']);
     });
 
     test.each<[string[], boolean | undefined]>([
