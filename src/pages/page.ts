@@ -24,7 +24,9 @@ export interface Page<Content extends PageContent = PageContent> {
     /** Plain data, fit for JSON: all that the renderer of this kind needs, and no more. */
     contentOf(room: RoomOnPage, wishes: Wishes): Content;
     /** Formats the page is kept in, by what makes them. `state` is the pane's own (sort order and the like) with its `ticks`, as far as it is known. */
-    readonly exports: Partial<Readonly<Record<ExportFormat, (room: RoomOnPage, state: unknown) => Exported | Promise<Exported>>>>;
+    readonly exports: Partial<Readonly<Record<ExportFormat, (room: RoomOnPage, state: unknown, wishes?: Wishes) => Exported | Promise<Exported>>>>;
+    /** Whether there is anything to keep; where nothing is said there always is. */
+    isThere?(wishes: Wishes): boolean;
     /** Set where making it takes longer than a keystroke may: then it waits until the hand rests. */
     readonly takesLong?: boolean;
     /** Set where it shows the house's boards: then it is made anew when more is known of them. */

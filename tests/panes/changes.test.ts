@@ -1,7 +1,12 @@
+import Papa from 'papaparse';
 import { describe, expect, test } from 'vitest';
 import type { ChangesContent, FoundContent } from '../../src/pages/changes/content.ts';
-import type { NoHistory } from '../../src/pages/changes/known.ts';
+import type { ChangesFound, NoHistory } from '../../src/pages/changes/known.ts';
+import { changesPage } from '../../src/pages/changes/page.ts';
+import type { ChangesJson } from '../../src/report/changes/shape.ts';
 import type { ContentMessage } from '../../src/panes/messages.ts';
+import { trespasses } from '../pages/hostile.ts';
+import { strictSchema } from '../report/samples.ts';
 import { EXAMPLES } from '../support/examples.ts';
 import { beforeTheyChangedTheirMinds, changesSince, COMMIT } from './support/changed.ts';
 import { contentMessage, roomOnPage, serve } from './support/content.ts';
@@ -138,6 +143,33 @@ describe('the pane of changes', () => {
         expect(await pane.page.locator('img').count()).toBe(0);
         expect(await pane.page.textContent('.said')).toContain('<img src=x onerror=alert(1)>');
         expect(pane.complaints).toEqual([]);
+        await pane.close();
+    });
+
+    test('is kept as a page to print, as rows and as data; and not at all where nothing is known', async () => {
+        const page = await room(), wishes = { changes: await changesSince(before, now, page) };
+        expect(changesPage.isThere!(wishes)).toBe(true);
+        for (const changes of [{ none: 'no-commit' }, { working: true }] as const) expect(changesPage.isThere!({ changes })).toBe(false);
+        const made = async (format: 'html' | 'csv' | 'json') => changesPage.exports[format]!(page, undefined, wishes);
+        const { name, bytes: html } = await made('html');
+        expect(name).toMatch(/^changes-[a-z0-9-]+\.html$/);
+        expect(trespasses(String(html)).filter(tag => !/^<(style|meta)/.test(tag))).toEqual([]);
+        for (const words of ['Since the last commit:', 'line 2 is new', 'no longer wanted', 'coffers-north']) expect(String(html)).toContain(words);
+        const rows = Papa.parse<Record<string, string>>(String((await made('csv')).bytes).replace(/^\ufeff/, ''), { header: true, skipEmptyLines: true }).data;
+        const { fresh, gone } = (wishes.changes as ChangesFound).house.pieces, count = (what: string): number => rows.filter(row => row['what'] === what).length;
+        expect([count('new'), count('no longer wanted')]).toEqual([fresh.length, gone.length]);
+        const json = JSON.parse(String((await made('json')).bytes)) as ChangesJson;
+        expect(strictSchema('changes')(json)).toBe(true);
+        expect([json.before.commit, json.after.commit, json.houses.length]).toEqual([COMMIT, null, 1]);
+        const pane = await PanePage.open('changes', { width: 794, height: 1100 });
+        // the pane's policy takes no style sheets but its own
+        await pane.page.goto('about:blank');
+        await pane.page.setContent(String(html));
+        await pane.page.emulateMedia({ media: 'print' });
+        // what leads somewhere in the editor is no word on paper
+        expect(await pane.page.locator('.ways:visible').count()).toBe(0);
+        await pane.page.screenshot({ path: 'out/pictures/panes/changes-printed.png', fullPage: true });
+        await pane.page.emulateMedia({ media: null });
         await pane.close();
     });
 });

@@ -14,6 +14,7 @@ export type ChangesKnown = { readonly none: NoHistory } | { readonly working: tr
 
 export interface ChangesFound {
     readonly before: StateTold;
+    readonly after: StateTold;
     readonly said: readonly SaidChange[];
     readonly house: HouseChange;
     readonly against: Against;

@@ -41,7 +41,7 @@ ${isSame ? '' : html`${ceilings(found)}<div class="beside"><div>${pieces(found, 
 function since(found: FoundContent, isSigned: boolean): Html {
     const { against } = found;
     return html`<div class="since" id="since"><p>${sinceWords(found)}</p>
-<button type="button" id="another" data-act="against" data-to="pick">${t('Another commit …')}</button>${against === 'last' ? '' : backToLast()}${isSigned && against !== 'signed' ? html`<button type="button" id="signed" data-act="against" data-to="signed">${t('What was signed')}</button>` : ''}</div>`;
+<span class="ways"><button type="button" id="another" data-act="against" data-to="pick">${t('Another commit …')}</button>${against === 'last' ? '' : backToLast()}${isSigned && against !== 'signed' ? html`<button type="button" id="signed" data-act="against" data-to="signed">${t('What was signed')}</button>` : ''}</span></div>`;
 }
 
 function backToLast(): Html {
@@ -65,7 +65,7 @@ function value(words: string, none: string): Html {
 
 function ceilings({ ceilings: all, commit }: FoundContent): Html | '' {
     if (all.length === 0) return '';
-    return html`<section aria-labelledby="ceiling-title"><h2 id="ceiling-title">${t('The ceiling')}</h2>${all.map(({ room, title, isThere, changes, plans }) => html`<article class="ceiling"><h3>${named(title)} ${isThere ? find('view', `${room}.${WHAT_CHANGED}`, t('Marked in 3D'), title) : ''}</h3>
+    return html`<section aria-labelledby="ceiling-title"><h2 id="ceiling-title">${t('The ceiling')}</h2>${all.map(({ room, title, isThere, changes, plans }) => html`<article class="ceiling"><h3>${named(title)} ${isThere ? html`<span class="ways">${find('view', `${room}.${WHAT_CHANGED}`, t('Marked in 3D'), title)}</span>` : ''}</h3>
 <ol>${changes.map(change => html`<li ${attributes({ 'data-key': change.key, 'data-lights': change.key })}>${link(change, commit, change.words)}</li>`)}</ol>
 ${plans.length === 0 ? '' : html`<div class="plans">${plans.map(({ when, svg }) => html`<figure ${attributes({ id: `plan-${room}-${when}` })}><figcaption>${when === 'before' ? t('before') : t('now')}</figcaption>${trusted(svg)}</figure>`)}</div><p class="soft">${t('Ringed and numbered: what is otherwise.')}</p>`}</article>`)}</section>`;
 }
@@ -77,8 +77,8 @@ const fares: Readonly<Record<string, () => string>> = {
 function pieces({ fares: heads, pieces: rows, lines, isProved, commit }: FoundContent, state: ChangesState): Html {
     return html`<section aria-labelledby="pieces-title"><h2 id="pieces-title">${t('Pieces')}</h2><div class="wide" tabindex="0" role="group" aria-labelledby="pieces-title"><table class="fares"><thead><tr><td></td>${heads.map(head => html`<th scope="col" class="figure">${fares[head]?.() ?? head}</th>`)}</tr></thead><tbody>
 ${rows.map(({ part, counts }, i) => html`<tr ${attributes({ 'class': i === rows.length - 1 ? 'strong' : undefined })}><th scope="row">${part}</th>${counts.map(count => html`<td class="figure">${count === 0 ? '' : count}</td>`)}</tr>`)}</tbody></table></div>
-${lines.length === 0 ? '' : html`<label class="check"><input type="checkbox" id="list" ${attributes({ 'data-state': 'list', checked: state.list })}>${t('Piece by piece')}</label>`}
-${lines.length === 0 || !state.list ? '' : html`<ul class="lines" id="lines">${lines.map(line => html`<li>${link(line, commit, html`${line.count} × ${line.words}`)}${line.key ? html`<span class="finds">${find('plan', line.key, t('On the plan'), line.words)}${find('view', line.key, t('3D'), line.words)}</span>` : ''}</li>`)}</ul>`}
+${lines.length === 0 ? '' : html`<label class="check ways"><input type="checkbox" id="list" ${attributes({ 'data-state': 'list', checked: state.list })}>${t('Piece by piece')}</label>`}
+${lines.length === 0 || !state.list ? '' : html`<ul class="lines" id="lines">${lines.map(line => html`<li>${link(line, commit, html`${line.count} × ${line.words}`)}${line.key ? html`<span class="finds ways">${find('plan', line.key, t('On the plan'), line.words)}${find('view', line.key, t('3D'), line.words)}</span>` : ''}</li>`)}</ul>`}
 ${isProved ? '' : html`<p class="soft">${t('There are more pieces than is looked through: another use of old ones may save more wood.')}</p>`}</section>`;
 }
 

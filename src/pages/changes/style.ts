@@ -9,6 +9,7 @@ export const CHANGES_STYLE = `.changes{padding:10px 12px 24px;max-width:1560px}
 .changes th,.changes td{vertical-align:top}
 .calm{max-width:60em;padding:8px 12px;border:1px solid var(--line);background:var(--wash)}
 .since{display:flex;flex-wrap:wrap;gap:4px 8px;align-items:center}
+body:not(.printed) .since .ways{display:contents}
 .since p{min-width:0;overflow-wrap:anywhere}
 .commit{font-weight:600;font-variant-numeric:tabular-nums}
 .sum strong{font-size:1.7em;font-variant-numeric:tabular-nums;margin-inline-end:.5em}

@@ -4,7 +4,7 @@ import { CHANGES_STYLE } from '../../pages/changes/style.ts';
 import { startPane } from '../start.ts';
 
 startPane<ChangesContent, ChangesState>({
-    kind: 'changes', state: CHANGES_STATE, render: renderChanges, style: CHANGES_STYLE, formats: [],
+    kind: 'changes', state: CHANGES_STATE, render: renderChanges, style: CHANGES_STYLE, formats: ['html', 'csv', 'json'],
     acts: {
         against(element, pane) {
             const to = element.getAttribute('data-to');

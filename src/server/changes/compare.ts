@@ -62,6 +62,7 @@ export async function compareHouse(
     );
     return {
         before: { name: commit.hash.slice(0, 8), commit, rooms: before.house && was ? toldRooms(before.house, was, before.rooms) : [] },
+        after: { name: 'the text as it is', rooms: toldRooms(now.house, after, now.rooms) },
         said: changes.said, house: changes.houses.find(one => one.after)!,
         isLooking: !closely && now.house.rooms.some(({ file }) => !old.isSameNow(file.uri)),
     };

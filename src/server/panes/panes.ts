@@ -283,7 +283,9 @@ export class Panes {
     private async export({ pane: id, format, state }: PaneExportParams): Promise<PaneExportResult> {
         const pane = this.panes.get(id), make = pane && PAGES[pane.wishes.kind].exports[format];
         if (!pane?.good || !make) return null;
-        const { name, bytes } = await make(pane.good, state);
+        const page = PAGES[pane.wishes.kind], wishes = page.showsChanges ? { changes: this.comparisons.of(pane.good, this.againstOf(pane)) } : {};
+        if (page.isThere?.(wishes) === false) return null;
+        const { name, bytes } = await make(pane.good, state, wishes);
         return typeof bytes === 'string' ? { name, text: bytes } : { name, base64: base64Of(bytes) };
     }
 
