@@ -17,7 +17,8 @@ export const OUTPUTS: readonly { readonly argv: readonly string[]; readonly fold
     { argv: ['labels', '--quick', '--out', 'labels'], folder: 'labels' },
     ...['svg', 'dxf'].map(format => ({ argv: ['draw', '--format', format, '--out', 'drawn'], folder: 'drawn' })),
     ...['gltf', 'ifc', 'svg'].map(format => ({ argv: ['model', '--format', format, '--out', 'models'], folder: 'models' })),
-    ...Object.values(PAGES).filter(({ kind }) => PRINTED_PAGES.some(page => page === kind)).flatMap(({ kind, exports }) => PAGE_FORMATS.filter(format => exports[format])
+    ...Object.values(PAGES).filter(({ kind }) => PRINTED_PAGES.some(page => page === kind)).flatMap(({ kind, exports }) => PAGE_FORMATS
+        .filter(format => exports[format])
         .map(format => ({ argv: ['print', '--page', kind, '--format', format, '--quick', '--out', 'pages'], folder: 'pages' }))),
     ...Object.keys(LEAVES).flatMap(kind => ['html', 'csv'].map(format => ({ argv: ['print', '--page', kind, '--format', format, '--out', 'pages'], folder: 'pages' }))),
     ...['human', 'json', 'csv'].map(format => ({ argv: ['invoice', '--number', '3', '--format', format] })),
