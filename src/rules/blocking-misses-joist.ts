@@ -9,6 +9,7 @@ import { byBeam, holdingOf, OFF_EDGE, reachAlong, type Held } from '../takeoff/h
 import { defineRule, type Found } from './rule.ts';
 import { changed, HALL } from './support/examples.ts';
 import { replacing, spelled } from './support/fixes.ts';
+import { beamNamed as nameOf, WAY, WAYS } from './support/joist-words.ts';
 import { placeSaidOf } from './support/line-places.ts';
 import { sizesOf, type Sizes } from './support/words.ts';
 
@@ -18,8 +19,6 @@ const joists = `  ceiling {
   }
 `;
 const wrong = changed(HALL, `  wall east   9' 5"\n`, `  wall east   9' 5"\n${joists}`);
-
-const WAYS = 'cross-block between the joists, or have backing put in before the ceiling is closed';
 
 export const blockingMissesJoist = defineRule({
     name: 'blocking-misses-joist',
@@ -70,10 +69,6 @@ people and the local code to say.`,
 const TELLS = 20;
 const MOST_TOLD = 3;
 
-function nameOf(of: string, line: Line | undefined): string {
-    return line ? `line ${of}` : `the half beam along the ${of} wall`;
-}
-
 function endOf(line: Line | undefined): string {
     return line?.runs === 'north-south' ? 'north' : line?.runs === 'east-west' ? 'west' : 'west or north';
 }
@@ -97,7 +92,8 @@ function whereNone(none: readonly Held[], all: boolean, { of, line, ceiling, joi
     const center = (low + high) / 2, far = (joist: { center: Ticks }): number => Math.abs(joist.center - center);
     const nearest = joists.all.reduce((best, joist) => (far(joist) < far(best) ? joist : best));
     const apart = far(nearest) - piece.width / 2 - nearest.half, way = nearest.center < center ? WAY[runs][0] : WAY[runs][1];
-    const reach = reachAlong(piece.width, nearest), step = job.cutTo.value;
+    // so far that a screw comes to the middle third of the board, and not to its edge alone: see hangs-by-one-edge.ts
+    const reach = Math.min(reachAlong(piece.width, nearest), piece.width / 6 + Math.max(0, nearest.half - OFF_EDGE)), step = job.cutTo.value;
     const by = Math.ceil((far(nearest) - reach) / step) * step;
     const found = apart > 0 ? `the nearest wood, the joist at ${size(Math.round(nearest.center))}, is ${size.off(Math.round(apart))} ${way} of it`
         : `it ${apart < 0 ? 'laps' : 'only touches'} the joist at ${size(Math.round(nearest.center))}${apart < 0 ? ` by ${size.off(Math.round(-apart))}` : ''}, and a screw stays ${size(OFF_EDGE)} off the edges of both`;
@@ -109,6 +105,3 @@ function whereNone(none: readonly Held[], all: boolean, { of, line, ceiling, joi
         fixes: moved === undefined || moved <= 0 ? [] : replacing(place!.given, spelled(moved, job), title),
     };
 }
-
-/** Across joists that run so: towards the side that places are counted from, and away from it. */
-const WAY = { 'north-south': ['west', 'east'], 'east-west': ['north', 'south'] } as const;

@@ -41,6 +41,7 @@ import { grooveLeavesNoLip } from './groove-leaves-no-lip.ts';
 import { grooveTooHighForBottom } from './groove-too-high-for-bottom.ts';
 import { grooveWontTurn } from './groove-wont-turn.ts';
 import { groovesDontMeet } from './grooves-dont-meet.ts';
+import { hangsByOneEdge } from './hangs-by-one-edge.ts';
 import { headroom } from './headroom.ts';
 import { heldDownUnderHump } from './held-down-under-hump.ts';
 import { humpEatsSpacerRoom } from './hump-eats-spacer-room.ts';
@@ -158,6 +159,7 @@ export const RULES: readonly Rule[] = [
     grooveTooHighForBottom,
     grooveWontTurn,
     groovesDontMeet,
+    hangsByOneEdge,
     headroom,
     heldDownUnderHump,
     humpEatsSpacerRoom,

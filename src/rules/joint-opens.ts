@@ -6,6 +6,7 @@ import { changed, HALL } from './support/examples.ts';
 import { causeWords, clashWords, nameOf, relatedTo, theFirst } from './support/fit-words.ts';
 import { rowFound } from './support/row-words.ts';
 import { shortest } from '../quantity/print-length.ts';
+import { wordsOf } from './support/places.ts';
 import { sizesOf, type Sizes } from './support/words.ts';
 import { capitalized, counted } from '../plain/words.ts';
 
@@ -52,15 +53,21 @@ lie askew, each piece is rounded down by itself, and most joints stand open by s
             const joints = rounded.flatMap(({ piece, clashes, alike }) => clashes.map(clash => ({ piece, ...clash, count: alike.length + 1 })));
             const worst = joints.reduce((a, b) => (Math.abs(b.ticks) > Math.abs(a.ticks) ? b : a));
             const count = joints.reduce((sum, one) => sum + one.count, 0);
+            const beams = ceiling?.room.grid?.beams, at = job.cutTo.said || !beams ? { at: job.cutTo.at } : wordsOf(beams);
             report({
-                at: job.cutTo.at, severity: Math.abs(worst.ticks) > FILLED ? 'warning' : 'hint',
-                message: `Cut to ${size(job.cutTo.value)}, ${counted(count, 'joint')} of this room cannot close: ${nameOf(worst.piece)} and ${nameOf(worst.other)} `
-                    + `${worst.ticks > 0 ? `stand open by ${size(worst.ticks)}` : `are too tight by ${size(-worst.ticks)}`}. Their lengths fall between the marks of such a tape: use a finer \`cut-to\`.`,
+                ...at, severity: severityOf(joints),
+                message: `Cut to ${size(job.cutTo.value)}${job.cutTo.said ? '' : ', since the job says no `cut-to`'}, ${counted(count, 'joint')} of this room cannot close: ${nameOf(worst.piece)} and ${nameOf(worst.other)} `
+                    + `${worst.ticks > 0 ? `stand open by ${size(worst.ticks)}` : `are too tight by ${size(-worst.ticks)}`}. Their lengths fall between the marks of such a tape: ${job.cutTo.said ? 'use' : 'say'} a finer \`cut-to\`.`,
                 related: [{ at: worst.piece.source, message: `${nameOf(worst.piece)} comes from here` }],
             });
         },
     },
 });
+
+/** Of joints that the tape leaves open: more than what filler, caulk and paint close is worth a warning. */
+export function severityOf(clashes: readonly Pick<Clash, 'ticks'>[]): 'warning' | 'hint' {
+    return clashes.some(({ ticks }) => Math.abs(ticks) > FILLED) ? 'warning' : 'hint';
+}
 
 function opens(fault: Fault): fault is Misfit {
     return fault.kind === 'misfit' && fault.clashes.every(clash => clash.kind !== 'overlap');

@@ -38,7 +38,7 @@ interface Looked {
 export interface FaultJson {
     /** `cofferwright explain RULE` prints its page. */
     readonly rule: 'pieces-overlap' | 'joint-opens' | 'underside-not-flush' | 'coffer-off-size' | 'piece-miscounted';
-    readonly severity: 'error' | 'warning';
+    readonly severity: 'error' | 'warning' | 'hint';
     /** @minLength 1 */
     readonly message: string;
     /** Names of pieces: the one that all of it has in common first, then those that are off in the same way; round a coffer those that stand there. */

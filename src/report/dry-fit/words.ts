@@ -1,7 +1,7 @@
 import type { DryFit, Fault } from '../../dryfit/model.ts';
 import type { JobSettings } from '../../job/model.ts';
 import { cofferOffSize, cofferWords } from '../../rules/coffer-off-size.ts';
-import { isRounded, jointOpens, jointWords } from '../../rules/joint-opens.ts';
+import { isRounded, jointOpens, jointWords, severityOf } from '../../rules/joint-opens.ts';
 import { countWords, isMiscount, pieceMiscounted } from '../../rules/piece-miscounted.ts';
 import { overlaps, overlapWords, piecesOverlap } from '../../rules/pieces-overlap.ts';
 import type { NamedRule } from '../../rules/rule.ts';
@@ -18,8 +18,9 @@ export function roomFits(houses: readonly House[], fitOf: (room: RoomPieces) => 
     return houses.flatMap(({ job, rooms }) => rooms.map(room => ({ ...room, job, fit: fitOf(room) })));
 }
 
-export function closes({ fit }: RoomFit): boolean {
-    return fit !== undefined && fit.faults.length === 0;
+/** Whether there is nothing to fix in it; what is a hint, such as joints that paint closes, is told and not to be fixed. */
+export function closes({ fit, job }: RoomFit): boolean {
+    return fit !== undefined && fit.faults.every(fault => faultWords(fault, job).severity === 'hint');
 }
 
 /** What the editor says of it too, and the rule whose page explains it. */
@@ -28,8 +29,9 @@ export function faultWords(fault: Fault, job: JobSettings): { rule: NamedRule<Fa
     if (isMiscount(fault)) return { rule: pieceMiscounted, severity: 'error', message: countWords(fault) };
     if (fault.kind === 'underside') return { rule: undersideNotFlush, severity: 'error', message: undersideWords(fault, size) };
     if (fault.kind === 'coffer') return { rule: cofferOffSize, severity: fault.planned ? 'warning' : 'error', message: cofferWords(fault, job) };
+    const { clashes } = fault;
     return overlaps(fault) ? { rule: piecesOverlap, severity: 'error', message: overlapWords(fault, size) }
-        : { rule: jointOpens, severity: isRounded(fault) ? 'warning' : 'error', message: jointWords(fault, size) };
+        : { rule: jointOpens, severity: isRounded(fault) ? severityOf(clashes) : 'error', message: jointWords(fault, size) };
 }
 
 /** What the dry fit shows, and what it does not. */
