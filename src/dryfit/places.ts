@@ -99,11 +99,12 @@ function spacers(line: Line, pairs: Pairs, listed: readonly Piece[]): Spot[] {
     const tight = (spacerWidth.ticks - innerWidth.ticks) / 2;
     const sides = pairs.of('side', line.name), middle = middleOf(line, pairs);
     return listed.flatMap((piece): Spot[] => {
-        const way = middle.way, [low, high] = spanOf(piece, way);
-        const beside = sides.find(({ exact: { from, to } }) => from - 1 <= low && high <= to + 1);
+        const way = middle.way, [low, high] = spanOf(piece, way), center = (low + high) / 2;
+        // it may stand across a splice
+        const beside = sides.find(({ exact: { from, to } }) => from - 1 <= center && center <= to + 1);
         if (!beside || piece.bay === null) return [];
         // where the bay has come to stand with its coffer as it is cut
-        const along = (low + high) / 2 + placeAlong(way, beside.cut.corners[3]) - placeAlong(way, beside.exact.corners[3]);
+        const along = center + placeAlong(way, beside.cut.corners[3]) - placeAlong(way, beside.exact.corners[3]);
         return [{
             part: 'spacer', named: { line: line.name, bay: piece.bay, nth: Number(piece.id.split('-').at(-1)) }, give: tight <= most ? tight : 0,
             seat: { at: pointAlong(middle, along), way, looks: 1, centered: true, down: { top: blockingThickness.ticks } },

@@ -11,6 +11,7 @@ stock board-6 { thickness 3/4"; width 5 1/2"; lengths 40' }
 stock board-8 { thickness 3/4"; width 7 1/4"; lengths 40' }
 stock board-10 { thickness 3/4"; width 9 1/4"; lengths 40' }
 stock strip-2 { thickness 3/4"; width 1 1/2"; lengths 40' }
+stock strip-8 { thickness 3/4"; width 1 1/2"; lengths 8' }
 stock timber-6 { thickness 3 1/2"; width 5 1/2"; lengths 40' }
 stock timber-8 { thickness 5 1/2"; width 7 1/4"; lengths 40' }
 stock thick-6 { thickness 1"; width 5 1/2"; lengths 40' }
@@ -20,7 +21,7 @@ stock crown { thickness 5/8"; width 3 5/8"; lengths 40' }
 profile low {
   blocking { stock board-4; relief 0" }
   sides { stock board-6 }
-  cleats { rip 3/4" x 3/4" from strip-2 }
+  cleats { rip 3/4" x 3/4" from strip-8 }
   bottom { stock board-4; gap 0" to 0" }
   trim { stock strip-2 }
 }

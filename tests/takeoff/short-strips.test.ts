@@ -59,3 +59,14 @@ test('a deeper beam that runs through is spliced where others die into it', asyn
     expect(bottoms).toHaveLength(2);
     expect(Math.max(...bottoms.map(({ overall }) => inches(overall)))).toBeLessThanOrEqual(143);
 });
+
+test('a spacer that stands across the splices of both sides has its place', async () => {
+    const spaced = house('8\'').replace('spacers', '').replace('profile deep like low { sides.stock board-1x10 }',
+        'profile deep like low { sides.stock board-1x10; spacers { stock board-1x6; height 6"; every 6"; from-end 3" } }');
+    const [layout] = await layoutsOf(spaced), ceiling = layout!.ceiling!, list = takeOff(ceiling);
+    const [line] = ceiling.lines.filter(({ name }) => name === '1'), { left, right } = line!.sideSplices!;
+    const spacers = list.pieces.filter(({ part, line: of }) => part === 'spacer' && of === '1');
+    const across = (at: number): boolean => spacers.some(({ corners }) => Math.min(...corners.map(({ y }) => y)) < at && at < Math.max(...corners.map(({ y }) => y)));
+    expect(left.filter(({ at }) => right.some(other => other.at === at) && across(at))).not.toEqual([]);
+    expect(dryFit(ceiling, list).faults).toEqual([]);
+});
