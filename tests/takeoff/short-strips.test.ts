@@ -66,7 +66,8 @@ test('a spacer that stands across the splices of both sides has its place', asyn
     const [layout] = await layoutsOf(spaced), ceiling = layout!.ceiling!, list = takeOff(ceiling);
     const [line] = ceiling.lines.filter(({ name }) => name === '1'), { left, right } = line!.sideSplices!;
     const spacers = list.pieces.filter(({ part, line: of }) => part === 'spacer' && of === '1');
-    const across = (at: number): boolean => spacers.some(({ corners }) => Math.min(...corners.map(({ y }) => y)) < at && at < Math.max(...corners.map(({ y }) => y)));
+    const across = (at: number): boolean =>
+        spacers.some(({ corners }) => Math.min(...corners.map(({ y }) => y)) < at && at < Math.max(...corners.map(({ y }) => y)));
     expect(left.filter(({ at }) => right.some(other => other.at === at) && across(at))).not.toEqual([]);
     expect(dryFit(ceiling, list).faults).toEqual([]);
 });
