@@ -1,3 +1,5 @@
+import { cleanText } from '../text/clean-text.ts';
+
 /** Where words for a screen reader go; it reads what changes there, when it has nothing else to say. */
 const region = document.createElement('div');
 region.className = 'unseen';
@@ -9,5 +11,5 @@ let said = '';
 export function announce(words: string): void {
     if (words === said) return;
     said = words;
-    region.textContent = words;
+    region.textContent = cleanText(words);
 }

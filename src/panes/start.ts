@@ -143,7 +143,21 @@ class RunningPane<Content extends PageContent, State> implements Pane<Content, S
         }, 60);
     }
 
+    /** What has the envelope of a content and not its parts is of another version too: the pane says so, and waits for the next. */
     private draw(): void {
+        try {
+            this.drawn();
+        } catch (error) {
+            if (!this.content) throw error;
+            console.warn(error);
+            this.content = undefined;
+            this.words = otherVersion();
+            this.drawn();
+            announce(this.words);
+        }
+    }
+
+    private drawn(): void {
         const { content, state, script } = this;
         const page = content && script.render(content, state, this.shown);
         const markup = shell({
@@ -167,7 +181,7 @@ class RunningPane<Content extends PageContent, State> implements Pane<Content, S
         const message = readToPane(data);
         switch (message.type) {
             case 'not-taken':
-                this.words = t('This pane and the extension are of different versions. Close the pane and open it again.');
+                this.words = otherVersion();
                 this.draw();
                 announce(this.words);
                 return;
@@ -361,6 +375,10 @@ function markPainted(): void {
         performance.clearMarks('painted');
         performance.mark('painted', { detail: count });
     });
+}
+
+function otherVersion(): string {
+    return t('This pane and the extension are of different versions. Close the pane and open it again.');
 }
 
 /** Style sheets stand in elements that carry the page's nonce: its policy takes no others. */

@@ -7,6 +7,7 @@ import { madeFrom } from '../../language/workspace/made-from.ts';
 import { keyOfJob, RoomsOnPages, type FilesThere, type RoomThere, type Ways } from '../../pages/rooms.ts';
 import { titleOfHouse } from '../../report/house.ts';
 import type { Problem, RoomChoice } from '../../panes/messages.ts';
+import { cleanText } from '../../text/clean-text.ts';
 import { filesOfJob } from '../files-of-job.ts';
 import { documentAt } from '../document-at.ts';
 
@@ -53,7 +54,7 @@ class OpenFiles implements FilesThere {
 }
 
 export function choiceOf({ file, layout: { room } }: RoomThere): RoomChoice {
-    return { uri: file.uri, room: room.name, title: room.title ?? room.name };
+    return { uri: file.uri, room: room.name, title: cleanText(room.title ?? room.name) };
 }
 
 /** The same where whole houses are shown: each stands for itself by one of its rooms, and is called by its own name. */
@@ -64,7 +65,7 @@ export function housesOf(one: RoomThere | undefined, all: readonly RoomThere[]):
         if (!rooms.some(each => isSame(each, there))) houses.set(key, [...rooms, there]);
     }
     const choices = [...houses.values()].map(rooms => ({
-        ...choiceOf(rooms[0]!), title: titleOfHouse({ job: rooms[0]!.layout.room.job, rooms: rooms.map(({ layout }) => layout) }),
+        ...choiceOf(rooms[0]!), title: cleanText(titleOfHouse({ job: rooms[0]!.layout.room.job, rooms: rooms.map(({ layout }) => layout) })),
     }));
     return { shown: one ? choices[0]! : null, rooms: choices };
 }
