@@ -27,6 +27,8 @@ export function* lookCloser(asked: readonly Asked[], solver: LinearSolver, steps
 /** What is compared with a job takes no step from it, and all of it together so much more. */
 const BESIDE = 1 / 2;
 
+const WITHOUT = 1 / 3;
+
 class Looker {
     private readonly answers = new Map<number, Answer>();
     /** Ways to cut that were good, the last first: they are so for what is like it too. */
@@ -36,6 +38,8 @@ class Looker {
 
     *look(order: readonly (readonly [number, Asked])[], steps: number): Generator<Found, void> {
         let left = steps;
+        // beside the same with sections, which comes to no more, what is without is looked into less
+        const shares = order.map(([, { withSections }]) => (withSections === undefined ? 1 : WITHOUT));
         for (const [place, [index, { problem, layouts: first, withSections = -1 }]] of order.entries()) {
             const known = this.answers.get(withSections);
             if (known && holdsWithout(problem, known)) {
@@ -43,7 +47,8 @@ class Looker {
                 continue;
             }
             const layouts = known && isPlanOf(problem, known) && costOfLayouts(problem, known.layouts) < costOfLayouts(problem, first) ? known.layouts : first;
-            const search = prove(problem, layouts, this.solver, Math.floor(left / (order.length - place)), this.columnsFor(problem));
+            const share = shares[place]! / shares.slice(place).reduce((a, b) => a + b, 0);
+            const search = prove(problem, layouts, this.solver, Math.floor(left * share), this.columnsFor(problem));
             let step = search.next();
             for (; !step.done; step = search.next()) yield { index, answer: answerOf(step.value), isLast: false };
             const answer = answerOf(step.value);

@@ -84,7 +84,7 @@ export function* branchOnBoards(
             const branch = open.pop()!;
             const counts = withSections(branch.counts, lengths);
             master.limit(counts);
-            const made = generate(problem, demand, master, pricing, counts, effort, watch.best() - step + 0.001 * step);
+            const made = generate(problem, demand, master, pricing, counts, effort, { cutoff: watch.best() - step + 0.001 * step });
             if (!made) { unsettled = Math.min(unsettled, branch.bound); continue; }
             const bound = Math.max(branch.bound, bounds.of(made.values, counts, made.sections) ?? 0);
             if (bound >= watch.best()) continue;

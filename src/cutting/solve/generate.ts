@@ -21,9 +21,10 @@ export interface Generated {
  * pieces, adds them, and again. Between two passes the worth is held near the one with the best bound so far (Wentges'
  * smoothing), which keeps it from jumping about: the nearer the more often that brings what is wanted. Ends
  * early where the bound reaches `cutoff` or the effort is spent.
+ * @param about what the pieces are worth at about: held near from the first pass on, where it is better than what the master begins with
  */
 export function generate(problem: CuttingProblem, demand: readonly number[], master: Master, pricing: Pricing, counts: Counts,
-    effort: Effort, cutoff = Infinity): Generated | undefined {
+    effort: Effort, { cutoff = Infinity, about }: { readonly cutoff?: number; readonly about?: readonly number[] | undefined } = {}): Generated | undefined {
     const usable = counts.most.map(most => most > 0);
     const isMany = demand.filter(count => count > 0).length > MANY_LENGTHS;
     const most = isMany ? LITTLE : SMOOTHING;
@@ -34,6 +35,23 @@ export function generate(problem: CuttingProblem, demand: readonly number[], mas
     let sections: readonly SectionWorth[] = [];
     let bound = -Infinity;
 
+    const better = (prices: Prices, worth: readonly number[]): void => {
+        for (const over of new Set([1, scaleOf(problem, worth)])) {
+            const reached = lagrangian(problem, demand, prices, worth, over, counts);
+            if (reached <= bound) continue;
+            bound = reached;
+            values = over === 1 ? prices.items : Array.from(prices.items, value => value / over);
+            center = scaled(prices, over);
+            ({ sections } = center);
+        }
+    };
+    if (about) {
+        const none = counts.sections?.map(({ from }) => ({ from, worth: 0 })) ?? [];
+        const prices: Prices = { items: about, boards: problem.boards.map(({ cost }) => cost), sections: none };
+        const offer = pricing.offer(prices, usable, 1, BUDGET, keep);
+        if (offer.exact) better(prices, offer.worth);
+        for (const column of offer.columns) master.add(column);
+    }
     for (;;) {
         const answer = master.solve();
         if (!answer) return undefined;
@@ -46,16 +64,7 @@ export function generate(problem: CuttingProblem, demand: readonly number[], mas
                 offer = pricing.offerByTables(prices, usable) ?? offer;
                 added = addTo(problem, master, offer, answer.prices);
             }
-            if (offer.exact) {
-                for (const over of new Set([1, scaleOf(problem, offer.worth)])) {
-                    const reached = lagrangian(problem, demand, prices, offer.worth, over, counts);
-                    if (reached <= bound) continue;
-                    bound = reached;
-                    values = over === 1 ? prices.items : Array.from(prices.items, value => value / over);
-                    center = scaled(prices, over);
-                    ({ sections } = center);
-                }
-            }
+            if (offer.exact) better(prices, offer.worth);
             const known = { answer, values: values ?? answer.prices.items, sections: values ? sections : answer.prices.sections, bound };
             if (bound >= cutoff || effort.isSpent) return { ...known, complete: false };
             if (added) {

@@ -8,6 +8,8 @@ import { Simplex } from './simplex.ts';
 /** A solution in parts: how often boards are cut in which way, and what the pieces are worth in it. */
 export interface Parts {
     readonly used: readonly Weighted[];
+    /** All ways to cut that were found on the way. */
+    readonly columns: readonly Column[];
     readonly values: readonly number[];
     readonly cost: number;
 }
@@ -47,7 +49,7 @@ export function partsAtOnce(problem: CuttingProblem, start: readonly Layout[], e
             });
         if (isMore) continue;
         const used = columns.flatMap((column, j) => (values[j]! > 1e-9 ? [{ column, times: values[j]! }] : []));
-        return { used, values: worth, cost: used.reduce((sum, { column, times }) => sum + times * boards[column.board]!.cost, 0) };
+        return { used, columns, values: worth, cost: used.reduce((sum, { column, times }) => sum + times * boards[column.board]!.cost, 0) };
     }
 }
 const BUDGET = 200;

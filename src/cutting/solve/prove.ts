@@ -1,15 +1,16 @@
 import { plannedAnew } from './anew.ts';
-import { allCounts, VerifiedBound, type Counts } from './bound.ts';
+import { allCounts, VerifiedBound } from './bound.ts';
 import { branchOnBoards, type WholeBoards } from './branch.ts';
 import { coarsened } from './coarse.ts';
 import { columnsOf, type Column } from './columns.ts';
-import { dive, type DiveStart } from './dive.ts';
+import { dive, jitterOf, type DiveStart } from './dive.ts';
 import { Effort } from './effort.ts';
 import { columnsWithin } from './enumerate.ts';
 import { planByFlow } from './flow.ts';
 import { generate, type Generated } from './generate.ts';
 import { faultOf, gathered } from './layouts.ts';
 import { Master } from './master.ts';
+import { partsAtOnce } from './parts.ts';
 import { planByPatterns } from './patterns.ts';
 import { pickPlan } from './pick.ts';
 import { MANY_LENGTHS, Pricing } from './pricing.ts';
@@ -88,7 +89,7 @@ class Search {
         }
         for (let variant = 0; variant < DIVES && !this.isOver; variant++) {
             // of many boards that are ripped a dive takes long and comes to little
-            if (this.isRipped && this.boards > MANY_BOARDS) this.anew(this.worthOf(root.made), this.boards * ANEW, (variant + 1) * ANOTHER);
+            if (this.isRipped && this.boards > MANY_BOARDS) this.another(this.worthOf(root.made), variant + 1);
             else this.diveFrom(root.start, this.free, variant);
             yield this.standing;
         }
@@ -134,28 +135,17 @@ class Search {
         const counts = allCounts(this.problem, this.cost);
         // half of the steps at the most: with what it has by then plans are found, and by the worth it knows the bound is not far
         const effort = new Effort(this.effort.limit / 2);
-        const first = this.problem.shortestSection === undefined || known.length > 0 ? [] : this.withoutSections(known, demand, counts);
+        // about the best solution in parts is soon there, and most of what it is made of is good
+        const isKnown = this.problem.shortestSection === undefined || known.length > 0;
+        const first = isKnown ? [] : partsAtOnce(this.problem, this.best, this.effort, Math.min(FIRST, this.effort.left / 4)).columns;
         const master = new Master(this.problem, demand, counts, this.solver, effort);
         try {
             for (const column of [...columnsOf(this.best), ...known, ...first]) master.add(column);
-            const made = generate(this.problem, demand, master, new Pricing(this.problem, demand, effort), counts, effort);
+            const about = this.isRipped ? worthByArea(this.problem) : undefined;
+            const made = generate(this.problem, demand, master, new Pricing(this.problem, demand, effort), counts, effort, { about });
             this.effort.spent += effort.spent;
             return made && { made, start: { used: made.answer.used, columns: master.allColumns(), values: made.answer.prices.items } };
         } finally {
-            master.dispose();
-        }
-    }
-
-    /** The solution in parts without sections is soon there, and most of what it is made of is good with them too. */
-    private withoutSections(known: readonly Column[], demand: readonly number[], counts: Counts): Column[] {
-        const { shortestSection: _, ...problem } = this.problem, effort = new Effort(this.effort.limit / 3);
-        const master = new Master(problem, demand, counts, this.solver, effort);
-        try {
-            for (const column of [...columnsOf(this.best), ...known]) if (!column.sections) master.add(column);
-            generate(problem, demand, master, new Pricing(problem, demand, effort), counts, effort);
-            return master.allColumns();
-        } finally {
-            this.effort.spent += effort.spent;
             master.dispose();
         }
     }
@@ -181,6 +171,15 @@ class Search {
 
     private anew(values: readonly number[], steps: number, from: number): void {
         this.take(plannedAnew(this.problem, this.best, values, this.effort, Math.min(this.effort.left / 2, steps), from));
+    }
+
+    /** Another plan board after board, by worth that is a little otherwise, and some of its boards anew; then some of the best plan's. */
+    private another(worth: readonly number[], variant: number): void {
+        const jitter = jitterOf(variant), values = worth.map(value => value * (1 + AROUND * jitter()));
+        const steps = Math.min(this.effort.left / 2, this.boards * ANEW);
+        const plan = sequentialPlan(this.problem, this.problem.items.map(item => item.count), this.free, values, this.effort, { rounds: 2, budget: 1000 });
+        if (plan) this.take(plannedAnew(this.problem, plan, values, this.effort, steps, variant * ANOTHER));
+        this.anew(worth, steps, variant * ANOTHER);
     }
 
     /** The cheapest plan out of all boards, sections and strips, where these are few; says whether more is known. */
@@ -311,12 +310,16 @@ const HAIR = 1e-6;
 const DIVES = 4;
 /** Steps for each board of a plan to plan some of them anew. */
 const ANEW = 20_000;
+/** How much more a piece may be worth, by parts of what `jitterOf` draws. */
+const AROUND = 0.03;
 /** Turns further on. */
 const ANOTHER = 101;
 const MANY_BOARDS = 40;
 const NODE_DIVES = 3;
 const NODES = 200;
 const FEW_COLUMNS = 4000;
+/** Steps for about the solution in parts. */
+const FIRST = 100_000;
 /** A flow of more arcs takes the solver too long for what it settles: branching is sooner further. */
 const ARCS = 200;
 const FLOW_NODES = 20;

@@ -24,7 +24,7 @@ export function quickPlan(problem: CuttingProblem, effort: Effort): Layout[] | u
     return plannedAnew(problem, plan, values, effort, ANEW);
 }
 /** More lengths than this are taken in groups to find out what they are worth: the program grows with their square. */
-const MOST_LENGTHS = 60;
+const MOST_LENGTHS = 100;
 const GROUPS = 40;
 /** Steps for the solution in parts, and to plan some boards anew: some milliseconds each. */
 const PARTS = 60_000;
@@ -63,7 +63,7 @@ function partsInGroups(problem: CuttingProblem, effort: Effort): Parts {
     const known = grouped(coarse.items.keys(), i => key(coarse.items[i]!));
     for (const own of known.values()) own.sort((a, b) => coarse.items[a]!.size - coarse.items[b]!.size);
     return {
-        used: [], cost, values: problem.items.map(item => {
+        used: [], columns: [], cost, values: problem.items.map(item => {
             const own = known.get(key(item))!, above = own.findIndex(i => coarse.items[i]!.size >= item.size), high = own[above]!, low = own[above - 1];
             const to = coarse.items[high]!.size;
             if (low === undefined) return values[high]! * item.size / to;

@@ -3,6 +3,7 @@ import { Abreast } from './abreast.ts';
 import { Knapsack } from './knapsack.ts';
 import { tidied } from './layouts.ts';
 import { canCut, laneCount, WHOLE, type BoardKind, type Cut, type CuttingProblem, type Picks, type StripCut } from './problem.ts';
+import { lastWithin, placesOf, togetherOf, type Places } from './places.ts';
 import { rippingsOf, type Ripping } from './rippings.ts';
 import { Table } from './table.ts';
 
@@ -72,7 +73,7 @@ export class SectionTables {
         this.lanes = this.tables.map(table => table?.fill(values, how === 'cut'));
         this.abreast.forEach((abreast, lane) => abreast?.fill(values, this.lanes[lane]!));
         const { boards } = this.problem;
-        const needed = this.families.map((_, f) => boards.reduce((most, kind, k) => (this.familyOf[k] === f ? Math.max(most, kind.capacity) : most), 0));
+        const needed = this.families.map((_, f) => boards.flatMap(({ capacity }, k) => (this.familyOf[k] === f ? [capacity] : [])));
         this.families.forEach((family, f) => { this.effort.spent += family.fill(this.lanes, needed[f]!, how, sections); });
         return this.problem.boards.map(({ capacity }, k) => this.families[this.familyOf[k]!]!.worthAt(capacity));
     }
@@ -136,9 +137,6 @@ export function worthOfSection(sections: readonly SectionWorth[], size: number):
     return sections.reduce((sum, { from, worth }) => (size >= from ? sum + worth : sum), 0);
 }
 
-/** Lengths of strips: from the first of each to the last all are taken to be as short as the one and worth as much as the other. */
-interface Places { readonly first: readonly number[]; readonly last: readonly number[]; readonly areSingle: boolean }
-
 interface Place { readonly size: number; readonly worth: number; readonly ripping: Ripping }
 
 /** Boards that are ripped alike: of one width. */
@@ -175,13 +173,16 @@ export class Family {
         this.groups = this.rippings && this.rippings.length <= MOST_APART ? this.rippings.map(ripping => [ripping]) : [this.some];
     }
 
-    /** Says how many steps it took. */
+    /**
+     * Says how many steps it took.
+     * @param capacities of the boards that are asked about
+     */
     fill(
-        lanes: readonly (Float64Array | undefined)[], longest: number, how: 'cut' | 'at most', sections: readonly SectionWorth[],
+        lanes: readonly (Float64Array | undefined)[], capacities: readonly number[], how: 'cut' | 'at most', sections: readonly SectionWorth[],
     ): number {
-        const isBound = how === 'at most' && !this.rippings;
+        const isBound = how === 'at most' && !this.rippings, longest = Math.max(0, ...capacities);
         let work = 0;
-        this.worthPlaces = this.groups.map(group => {
+        this.worthPlaces = this.groups.map((group, g) => {
             const rising: Place[] = [];
             let worth = 0;
             this.places.first.forEach((size, p) => {
@@ -193,9 +194,14 @@ export class Family {
                 worth = value;
                 rising.push({ size, worth, ripping });
             });
-            return fewer(rising);
+            return this.isLast(g) ? rising : fewer(rising);
         });
-        return work + this.join(lanes[WHOLE], longest, how);
+        return work + this.join(lanes[WHOLE], capacities, how);
+    }
+
+    /** The sections that are joined last, one a board: only what boards of their lengths are worth is asked of them, so there may be many. */
+    private isLast(group: number): boolean {
+        return this.isApart && group === this.groups.length - 1;
     }
 
     worthAt(capacity: number): number {
@@ -204,6 +210,7 @@ export class Family {
 
     /** The same of a board that is cut across, over its whole length if need be. */
     worthCut(length: number): number {
+        this.joinAll();
         return this.best[Math.floor(length / this.cell)] ?? 0;
     }
 
@@ -247,8 +254,12 @@ export class Family {
         return [best, chosen];
     }
 
-    /** The best board of every length up to the longest, from the best section of each and what is cut in the whole width. */
-    private join(whole: Float64Array | undefined, longest: number, how: 'cut' | 'at most'): number {
+    /**
+     * The best board of every length up to the longest, from the best section of each and what is cut in the whole width; with the sections that are
+     * joined last only boards of the lengths there are, until others are asked about.
+     */
+    private join(whole: Float64Array | undefined, capacities: readonly number[], how: 'cut' | 'at most'): number {
+        const longest = Math.max(0, ...capacities);
         this.whole = this.isRipOnly ? undefined : whole;
         this.cell = longest <= FINE ? 1 : Math.ceil(longest / COARSE);
         const cells = Math.floor(longest / this.cell);
@@ -257,17 +268,40 @@ export class Family {
         for (let at = 0; at <= cells && this.whole; at++) best[at] = this.whole[Math.min(longest, down ? at * this.cell + this.cell - 1 : at * this.cell)]!;
         this.best = best;
         this.chosen = [];
+        this.joinAll = () => {};
         if (this.shortest === Infinity) return cells * STEPS.cell;
         let work = 4 * cells * STEPS.cell;
-        for (const places of this.worthPlaces) {
+        const stepOf = ({ size: own }: Place): number => {
+            const size = Math.max(own, this.shortest);
+            return Math.max(1, down ? Math.floor(size / this.cell) : Math.ceil(size / this.cell));
+        };
+        this.worthPlaces.forEach((places, group) => {
             const chosen = new Int32Array(cells + 1).fill(-1);
             this.chosen.push(chosen);
             const before = this.isApart ? best.slice() : best;
             // a section that is worth no more than shorter ones behind each other is not cut off
             const ripped = this.isApart ? undefined : new Float64Array(cells + 1);
-            places.forEach(({ size: own, worth }, place) => {
-                const size = Math.max(own, this.shortest);
-                const step = Math.max(1, down ? Math.floor(size / this.cell) : Math.ceil(size / this.cell));
+            const addAt = (at: number, sum: number, place: number): void => { if (sum > best[at]!) { best[at] = sum; chosen[at] = place; } };
+            if (this.isLast(group)) {
+                for (const at of new Set(capacities.map(capacity => Math.floor(capacity / this.cell)))) {
+                    for (let place = 0; place < places.length; place++) {
+                        const step = stepOf(places[place]!);
+                        if (step > at) break;
+                        addAt(at, before[at - step]! + places[place]!.worth, place);
+                    }
+                    work += places.length * STEPS.placed;
+                }
+                this.joinAll = () => {
+                    this.joinAll = () => {};
+                    places.forEach((each, place) => {
+                        const step = stepOf(each);
+                        for (let at = step; at <= cells; at++) addAt(at, before[at - step]! + each.worth, place);
+                    });
+                };
+                return;
+            }
+            places.forEach((each, place) => {
+                const step = stepOf(each), { worth } = each;
                 if (step > cells || worth <= (ripped?.[step] ?? 0)) return;
                 work += (ripped ? 1.5 : 1) * (cells - step) * STEPS.tracedCell;
                 if (ripped) addSection(ripped, step, worth);
@@ -276,9 +310,10 @@ export class Family {
                     if (sum > best[at]!) { best[at] = sum; chosen[at] = place; }
                 }
             });
-        }
+        });
         return work;
     }
+    private joinAll: () => void = () => {};
 
     private get isApart(): boolean {
         return this.groups.every(group => group.length === 1);
@@ -317,47 +352,6 @@ function fewer(places: readonly Place[]): Place[] {
     return few;
 }
 
-/** The last that is not above `most`; -1 where none is. */
-function lastWithin(rising: readonly number[], most: number): number {
-    let low = 0, high = rising.length;
-    while (low < high) {
-        const middle = (low + high) >> 1;
-        if (rising[middle]! <= most) low = middle + 1; else high = middle;
-    }
-    return low - 1;
-}
-
-function togetherOf(places: readonly number[]): Places {
-    const each = Math.max(1, Math.ceil(places.length / MOST_SINGLE));
-    const of = (offset: number): number[] =>
-        Array.from({ length: Math.ceil(places.length / each) }, (_, g) => places[Math.min(places.length - 1, g * each + offset)]!);
-    return { first: of(0), last: of(each - 1), areSingle: each === 1 };
-}
-
-/** Every length that a strip of some lane may have: sums of its pieces. */
-function placesOf({ items, strips }: CuttingProblem, counts: readonly number[], longest: number): number[] {
-    const places = new Uint8Array(longest + 1);
-    strips.forEach((_, l) => {
-        const reached = new Uint8Array(longest + 1);
-        reached[0] = 1;
-        items.forEach(({ size, lanes }, i) => {
-            const count = counts[i]!;
-            if (!lanes.includes(l + 1) || count === 0) return;
-            const times = new Uint32Array(longest + 1).fill(count + 1);
-            for (let at = 0; at <= longest; at++) if (reached[at]) times[at] = 0;
-            for (let at = 0; at + size <= longest; at++) {
-                if (times[at]! >= count) continue;
-                reached[at + size] = 1;
-                times[at + size] = Math.min(times[at + size]!, times[at]! + 1);
-            }
-        });
-        for (let at = 1; at <= longest; at++) if (reached[at]) places[at] = 1;
-    });
-    const all: number[] = [];
-    places.forEach((isReached, at) => { if (isReached) all.push(at); });
-    return all;
-}
-
 function addSection(best: Float64Array, step: number, worth: number): void {
     for (let at = step; at < best.length; at++) {
         const sum = best[at - step]! + worth;
@@ -376,7 +370,6 @@ const MOST_RIPPINGS = 300;
 /** Of more ways than this a board may seem to have several sections each: too much, and sooner reckoned. */
 const MOST_APART = 12;
 const MOST_PLACES = 400;
-const MOST_SINGLE = 4000;
 /** Of the search for the content of one strip. */
 const FILLING = 2000;
 /** Boards of more places for a cut are looked at in this many. */
