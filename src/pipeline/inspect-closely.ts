@@ -1,3 +1,4 @@
+import { unchanged } from '../ceiling/as-before.ts';
 import type { Ceiling } from '../ceiling/model.ts';
 import { dryFit } from '../dryfit/dry-fit.ts';
 import type { DryFit } from '../dryfit/model.ts';
@@ -63,4 +64,7 @@ export function behindWall({ at }: Pick<Room, 'at'>, look: () => readonly Findin
 }
 
 /** Kept by the ceiling's identity, as the take-off is: a room that nobody changes is put together once. */
-export const dryFitOf = kept((ceiling: Ceiling): DryFit => dryFit(ceiling, takeOffOf(ceiling)));
+export const dryFitOf = Object.assign(
+    (ceiling: Ceiling): DryFit => fitted(unchanged(ceiling)), { has: (ceiling: Ceiling): boolean => fitted.has(unchanged(ceiling)) },
+);
+const fitted = kept((ceiling: Ceiling): DryFit => dryFit(ceiling, takeOffOf(ceiling)));

@@ -1,3 +1,4 @@
+import { laidOutAsBefore } from '../ceiling/as-before.ts';
 import { layOut } from '../ceiling/layout.ts';
 import type { Layout } from '../ceiling/model.ts';
 import { faultAt, topOf } from '../findings/fault.ts';
@@ -32,7 +33,7 @@ export const inspect = kept((file: FileContent): Inspection => {
     }
 });
 
-export const layoutOf: (room: Room) => Layout = kept(layOut);
+export const layoutOf: (room: Room) => Layout = kept(room => laidOutAsBefore(room, layOut));
 
 /** Few findings need the pieces, so they are taken off when somebody asks for them. */
 export { takeOffOf } from '../takeoff/take-off.ts';

@@ -1,3 +1,4 @@
+import { unchanged } from '../ceiling/as-before.ts';
 import type { Ceiling } from '../ceiling/model.ts';
 import { arrangedOf } from '../ceiling/plan.ts';
 import { isSpoiled } from '../job/not-computed.ts';
@@ -18,7 +19,10 @@ import { cleatsOfLine, sidesOfLine } from './sides-and-cleats.ts';
 import { spacersOf } from './spacers.ts';
 
 /** The same, kept as long as the ceiling is the same, and nobody asked for many others since. */
-export const takeOffOf: (ceiling: Ceiling) => TakeOff = kept(takeOff, MOST_ROOMS);
+export function takeOffOf(ceiling: Ceiling): TakeOff {
+    return takenOff(unchanged(ceiling));
+}
+const takenOff = kept(takeOff, MOST_ROOMS);
 
 /**
  * Every piece of a ceiling, the joints between them, and what holds and fills them. Part by part in the order they go
