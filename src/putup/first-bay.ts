@@ -1,22 +1,61 @@
 import { arrangedOf } from '../ceiling/plan.ts';
 import type { Ceiling } from '../ceiling/model.ts';
-import type { TakeOff } from '../takeoff/model.ts';
-import type { FirstBay } from './model.ts';
+import { grouped } from '../plain/groups.ts';
+import type { Piece, TakeOff } from '../takeoff/model.ts';
+import { kindOf, KINDS } from './groups.ts';
+import type { Before, FirstBay } from './model.ts';
 
 /**
- * The coffer that is tried first: the first of those with beams on most of its edges, so that it tells of the beams and not of the walls. For it
- * are cut its sides and cleats, those across from them in the same bays, so that the bottom's channel is there to be measured, and the spacers between.
+ * The coffer that is tried first: of those with beams on most of its edges, so that it tells of the beams and not of the walls, one that can be put up before
+ * all others, or else needs fewest of their pieces; of several as good the first. For it are cut its sides and cleats, those across from them in the same
+ * bays, so that the bottom's channel is there to be measured, the spacers between, and whatever else has to be up before one of these.
  */
-export function firstBayOf(ceiling: Ceiling, { pieces }: TakeOff): FirstBay | null {
+export function firstBayOf(ceiling: Ceiling, { pieces }: TakeOff, befores: readonly Before[]): FirstBay | null {
     const lines = new Set(ceiling.lines.map(({ name }) => name));
     const beams = arrangedOf(ceiling).exact.coffers.map(({ number, edges }) =>
         ({ number, count: edges.filter(({ along }) => along.some(of => lines.has(of))).length }));
     const said = ceiling.room.putUp?.firstBay, own = said && beams.find(({ number }) => number === said.value);
-    const most = Math.max(...beams.map(({ count }) => count)), chosen = own ?? beams.find(({ count }) => count === most);
-    if (!chosen || chosen.count === 0) return null;
-    const sides = pieces.filter(({ part, coffer }) => part === 'side' && coffer === chosen.number);
-    const bays = new Set(sides.flatMap(({ line, bay }) => (line !== null && bay !== null ? [`${line} ${bay}`] : [])));
-    const tried = pieces.filter(piece => (piece.part === 'side' || piece.part === 'cleat') && piece.coffer === chosen.number
-        || (piece.part === 'side' || piece.part === 'cleat' || piece.part === 'spacer') && piece.line !== null && piece.bay !== null && bays.has(`${piece.line} ${piece.bay}`));
-    return tried.length === 0 ? null : { coffer: chosen.number, pieces: tried.map(({ id }) => id), ...own && { at: said.at } };
+    const most = Math.max(...beams.map(({ count }) => count)), able = own ? [own] : beams.filter(({ count }) => count === most && count > 0);
+    const trying = new Trying(pieces, befores);
+    let best: { coffer: number; pieces: string[]; besides: number } | undefined;
+    for (const { number } of able) {
+        const bay = trying.piecesOf(number), all = trying.withWhatTheyNeed(bay), besides = all.length - bay.length;
+        if (bay.length > 0 && (!best || besides < best.besides)) best = { coffer: number, pieces: all, besides };
+        if (best?.besides === 0) break;
+    }
+    return best ? { coffer: best.coffer, pieces: best.pieces, ...own && { at: said.at } } : null;
+}
+
+/** In which kinds of steps somebody is done before the first bay comes. */
+const EARLIER = KINDS.slice(0, KINDS.indexOf('first-bay'));
+
+class Trying {
+    private readonly byCoffer: ReadonlyMap<number | null, readonly Piece[]>;
+    private readonly byBay: ReadonlyMap<string, readonly Piece[]>;
+    private readonly needs: ReadonlyMap<string, readonly Before[]>;
+    private readonly early: ReadonlySet<string>;
+
+    constructor(pieces: readonly Piece[], befores: readonly Before[]) {
+        const tried = pieces.filter(({ part }) => part === 'side' || part === 'cleat' || part === 'spacer');
+        this.byCoffer = grouped(tried.filter(({ part }) => part !== 'spacer'), ({ coffer }) => coffer);
+        this.byBay = grouped(tried.filter(({ line, bay }) => line !== null && bay !== null), bayOf);
+        // what only follows by custom gives way
+        this.needs = grouped(befores.filter(({ why }) => why !== 'custom' && why !== 'last'), ({ then }) => then);
+        this.early = new Set(pieces.filter(({ part }) => EARLIER.includes(kindOf(part))).map(({ id }) => id));
+    }
+
+    piecesOf(coffer: number): string[] {
+        const own = this.byCoffer.get(coffer) ?? [], bays = new Set(own.filter(({ part, line, bay }) => part === 'side' && line !== null && bay !== null).map(bayOf));
+        return [...new Set([...own, ...[...bays].flatMap(bay => this.byBay.get(bay) ?? [])].map(({ id }) => id))];
+    }
+
+    withWhatTheyNeed(bay: readonly string[]): string[] {
+        const all = new Set(bay);
+        for (const id of all) for (const { first } of this.needs.get(id) ?? []) if (!this.early.has(first)) all.add(first);
+        return [...all];
+    }
+}
+
+function bayOf({ line, bay }: Piece): string {
+    return `${line} ${bay}`;
 }

@@ -12,9 +12,13 @@ const KIND_OF: Readonly<Record<Part, StepKind>> = {
 /** Done coffer by coffer, from one place of the ladder. */
 const BY_COFFER: readonly StepKind[] = ['sides', 'moldings', 'trim'];
 
+export function kindOf(part: Part): StepKind {
+    return KIND_OF[part];
+}
+
 export function groupOf(piece: Piece, firstBay: FirstBay | null): Group {
     if (firstBay?.pieces.includes(piece.id)) return group('first-bay', { kind: 'coffer', name: String(firstBay.coffer) });
-    const kind = KIND_OF[piece.part];
+    const kind = kindOf(piece.part);
     if (BY_COFFER.includes(kind) && piece.coffer !== null) return group(kind, { kind: 'coffer', name: String(piece.coffer) });
     return group(kind, piece.line === null ? { kind: 'wall', name: piece.on ?? '' } : { kind: 'line', name: piece.line });
 }

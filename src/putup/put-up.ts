@@ -19,10 +19,11 @@ export const putUpOf: (ceiling: Ceiling) => PutUp = kept(putUp, MOST_ROOMS);
 
 /** How a ceiling is put up: see model.ts. Every piece is put up in the order of the steps, and its way tried among all that is up before it. */
 export function putUp(ceiling: Ceiling): PutUp {
-    const takeOff = takeOffOf(ceiling), all = stoodOf(ceiling, takeOff), nearby = new Nearby(all), firstBay = firstBayOf(ceiling, takeOff);
+    const takeOff = takeOffOf(ceiling), all = stoodOf(ceiling, takeOff), nearby = new Nearby(all);
     const names = namesOf(takeOff.pieces), said = saidBefore(ceiling, names);
     const held = heldUp(ceiling, names), late = (id: string): number => { const own = held.pieces.get(id); return own ? latenessOf(own) : 0; };
-    const { before, batches, stuck } = inOrder(all, [...beforesOf(all, nearby, takeOff, ceiling), ...said], { firstBay, late });
+    const befores = [...beforesOf(all, nearby, takeOff, ceiling), ...said], firstBay = firstBayOf(ceiling, takeOff, befores);
+    const { before, batches, stuck } = inOrder(all, befores, { firstBay, late });
     const joints = biscuited(takeOff), up = new Map<string, Stood>();
     const band = bandIn(batches);
     const scene = { nearby, up, walls: wallsOf(ceiling), jointsOf: (id: string) => joints.get(id) ?? [], waysOf: waysOfClosing(ceiling, takeOff, { band }) };

@@ -49,7 +49,7 @@ describe('the example', () => {
         ]);
     });
     test('what is measured at the first bay, as it should be', () => {
-        const ceiling = example(), measures = measuresOf(firstBayOf(ceiling, takeOffOf(ceiling))!, ceiling);
+        const ceiling = example(), measures = measuresOf(firstBayOf(ceiling, takeOffOf(ceiling), putUp(ceiling).before)!, ceiling);
         // 49 3/8" by 55 1/2"; its diagonal by Pythagoras
         expect(measures.filter(({ kind }) => kind === 'edge').map(({ wanted }) => wanted)).toEqual([inches('49 3/8'), inches('55 1/2'), inches('49 3/8'), inches('55 1/2')]);
         expect(measures.filter(({ kind }) => kind === 'diagonal').map(({ wanted }) => wanted)).toEqual([1, 1].map(() => Math.round(Math.hypot(inches('49 3/8'), inches('55 1/2')))));
@@ -60,7 +60,7 @@ describe('the example', () => {
     test('below a ceiling that was surveyed, how wide a side is, and not how far it hangs', () => {
         const ceiling = example(), at = { uri: 'memory:den', range: { start: { line: 0, character: 0 }, end: { line: 0, character: 0 } } };
         const surveyed = { ...ceiling, room: { ...ceiling.room, survey: { points: [], hanging: { value: 'level' as const, at, said: false } } } } as unknown as Ceiling;
-        const measures = measuresOf(firstBayOf(ceiling, takeOffOf(ceiling))!, surveyed);
+        const measures = measuresOf(firstBayOf(ceiling, takeOffOf(ceiling), putUp(ceiling).before)!, surveyed);
         expect(measures.some(({ kind }) => kind === 'underside')).toBe(false);
         expect(measures.filter(({ kind }) => kind === 'side-width').map(({ of, wanted, goesTo }) => [of, wanted, goesTo.words])).toEqual([['1, 2, A, B', inches('7 1/4'), 'sides']]);
     });
