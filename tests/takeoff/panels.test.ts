@@ -3,7 +3,8 @@ import { describe, expect, test } from 'vitest';
 import { arrangedOf } from '../../src/ceiling/plan.ts';
 import type { Layout } from '../../src/ceiling/model.ts';
 import { dryFit } from '../../src/dryfit/dry-fit.ts';
-import { takeOffOf } from '../../src/pipeline/inspect.ts';
+import { readFile } from '../../src/language/read-file.ts';
+import { inspect, takeOffOf } from '../../src/pipeline/inspect.ts';
 import { extentOf } from '../../src/plane/polygon.ts';
 import { sumOf } from '../../src/provenance/why.ts';
 import { printInches } from '../../src/quantity/print-length.ts';
@@ -12,6 +13,7 @@ import type { Piece } from '../../src/takeoff/model.ts';
 import { runs } from '../support/full.ts';
 import { layoutsOf } from '../support/layouts-of.ts';
 import { PLAIN_BEAM } from '../support/plain-beam.ts';
+import { TestWorkspace } from '../support/workspace.ts';
 import { CeilingHouse } from './look-at-ceiling.ts';
 import { randomCeilings, YARD } from './random-ceilings.ts';
 
@@ -118,4 +120,21 @@ test('over ceilings of all kinds they go together, and without a gap cover the r
         for (const { part, outline } of takeOffOf(ceiling).pieces) if (part === 'panel') { panels++; if (outline) shaped++; }
     }), { seed: 67, numRuns: runs(600, 40) });
     expect([built > 10, panels > 100, shaped > 10]).toEqual([true, true, true]);
+});
+
+describe('the thickness', () => {
+    const said = room('usual', BY_TWO, 'stock smooth'), text = (back: string): string => `${PLAIN_BEAM}\nstock smooth { sheet 48" x 96" grain none; thickness 1/4" }${said.replace('thickness 1/4"; stock smooth', back)}`;
+
+    test('is that of the sheets, where nothing is said', async () => {
+        const panels = async (back: string) => takeOffOf((await layoutsOf(text(back)))[0]!.ceiling!).pieces.filter(({ part }) => part === 'panel');
+        expect(await panels('stock smooth')).toHaveLength(6);
+        expect((await panels('stock smooth')).map(({ thickness, overall }) => [thickness, overall])).toEqual((await panels('thickness 1/4"; stock smooth')).map(({ thickness, overall }) => [thickness, overall]));
+        expect((await panels('stock smooth')).map(({ thickness }) => thickness / TICKS_PER_INCH)).toEqual(Array.from({ length: 6 }, () => 0.25));
+    });
+    test('is asked for, where no sheets are said either', async () => {
+        const house = await TestWorkspace.open({ 'house.coffer': text('gap 1/8"') });
+        expect(inspect(readFile(house.document('house.coffer'))).findings.filter(({ rule }) => rule === 'not-said').map(({ message }) => message)).toEqual([
+            '`back` does not say how thick the panels are: give their `thickness`, or a `stock` that has one.',
+        ]);
+    });
 });

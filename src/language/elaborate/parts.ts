@@ -1,5 +1,6 @@
 import type { Back, Blocking, Bottom, Cleats, Direction, Profile, Rabbet, Sides, Spacers, Trim, Under } from '../../job/model.ts';
 import * as ast from '../generated/ast.ts';
+import { quoted } from '../types/words.ts';
 import type { Reading } from './reading.ts';
 
 /**
@@ -27,7 +28,12 @@ function wrapsOf(profile: Reading): Profile['wraps'] {
 
 function readBack(part: Reading, home: ast.Profile): Profile['back'] {
     const stock = part.stock('stock'), gap = part.length('gap'), running = part.word<Direction>('running'), seams = part.word<Back['seams']['value']>('seams'), nails = part.fasteners('nails');
-    return gap && seams && { ...part.place(home), thickness: part.measure('thickness'), stock, gap, running, seams, ...nails && { nails } };
+    const said = part.measure('thickness'), own = part.place(home), isLost = part.lost('thickness', said) || part.lost('stock', stock);
+    const thickness = said ?? (isLost ? undefined : stock?.value.thickness);
+    if (!thickness && !isLost) {
+        part.evaluator.raise({ rule: 'not-said', at: own.at, message: `${quoted('back')} does not say how thick the panels are: give their ${quoted('thickness')}, or a ${quoted('stock')} that has one.` });
+    }
+    return gap && seams && { ...own, thickness, stock, gap, running, seams, ...nails && { nails } };
 }
 
 /** Where the other side is said and cannot be known, neither are known: taken for alike they would make a wrong beam. */
