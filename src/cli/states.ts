@@ -118,7 +118,9 @@ async function readState(
     workspace: Workspace, paths: readonly string[], told: Omit<StateTold, 'rooms'>, where: string, { terminal }: World, { before, closely = true }: How,
 ): Promise<Opened> {
     await workspace.add(paths);
-    const checked = await workspace.check({ closely, ...before && { known: uri => asBefore(uri, before, workspace) } }), problems = workspace.problems();
+    const checked = await workspace.check({
+        closely, forHouses: true, ...before && { known: uri => asBefore(uri, before, workspace) },
+    }), problems = workspace.problems();
     problems.forEach(words => { terminal.say(`${where}${words}`); });
     const houses = housesOf(checked, workspace);
     const state = {

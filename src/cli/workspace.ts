@@ -10,7 +10,8 @@ import { isBuiltin } from '../language/workspace/builtin.ts';
 import { madeFrom } from '../language/workspace/made-from.ts';
 import type { StateOfFiles } from '../language/workspace/same-behind.ts';
 import { inspectClosely } from '../pipeline/inspect-closely.ts';
-import { inspect, type Inspection } from '../pipeline/inspect.ts';
+import { inspect, takeOffOf, type Inspection } from '../pipeline/inspect.ts';
+import type { TakeOff } from '../takeoff/model.ts';
 import { type Files } from '../report/look.ts';
 import { Disk } from './disk.ts';
 import { isWithin } from './find-files.ts';
@@ -19,7 +20,13 @@ import type { Terminal } from './terminal.ts';
 import { counted } from '../plain/words.ts';
 
 /** A file as it was read and what is wrong with it. */
-export interface Checked extends Inspection { readonly content: FileContent; readonly document: LangiumDocument }
+export interface Checked extends Inspection {
+    readonly content: FileContent; readonly document: LangiumDocument;
+    /** Held for whoever makes houses of it: of more rooms than are kept they would be taken off twice. */
+    readonly takeOffs?: readonly TakeOff[];
+}
+
+interface HowChecked { readonly closely?: boolean; readonly forHouses?: boolean; readonly known?: (uri: string) => Checked | undefined }
 
 type Services = ReturnType<typeof createCofferServices>;
 
@@ -100,8 +107,9 @@ export class Workspace {
     /**
      * Everything that was asked for and everything that it is made from, in the order of the paths. `closely`: with the
      * findings that take longer, which the editor shows when the hand rests. `known`: what is known of a file already, from elsewhere.
+     * `forHouses`: pieces are wanted of every room.
      */
-    async check({ closely = false, known }: { readonly closely?: boolean; readonly known?: (uri: string) => Checked | undefined } = {}): Promise<Checked[]> {
+    async check({ closely = false, forHouses = false, known }: HowChecked = {}): Promise<Checked[]> {
         const wanted = new Set([...this.asked, ...madeFrom([...this.asked], this.services.shared)]);
         const documents = this.shared.LangiumDocuments.all.toArray()
             .filter(document => wanted.has(document.uri.toString()) && !isBuiltin(document.uri))
@@ -117,7 +125,9 @@ export class Workspace {
             }
             const content = readFile(document);
             const { findings, ...rest } = inspect(content);
-            checked.push({ content, document, ...rest, findings: closely ? [...findings, ...inspectClosely(content)].sort(compareFindings) : findings });
+            const all = closely ? [...findings, ...inspectClosely(content)].sort(compareFindings) : findings;
+            const takeOffs = forHouses ? rest.layouts.flatMap(({ ceiling }) => (ceiling ? takeOffOf(ceiling) : [])) : [];
+            checked.push({ content, document, ...rest, findings: all, ...forHouses && { takeOffs } });
         }
         this.terminal.progress('');
         return checked;

@@ -10,24 +10,28 @@ interface Kept<Thing, Made, Known extends unknown[] = []> {
 
 /**
  * What was made of a thing, kept as long as the thing is there and, where `most` says how many are kept, nobody has asked about so many others
- * since: all rooms of any house stay, and not those of every file of a large workspace. It does not keep the things themselves. A tree or a room that
- * is read anew is another thing, so nothing here goes stale that is made of the thing alone. What comes to `undefined` is made again.
+ * since: all rooms of any house stay, and not those of every file of a large workspace. What somebody else still holds is found again all the same:
+ * a house of more rooms than are kept has the pieces of all of them, and they need not be made twice. It does not keep the things themselves. A tree
+ * or a room that is read anew is another thing, so nothing here goes stale that is made of the thing alone. What comes to `undefined` is made again.
  */
 export function kept<Thing extends object, Made, Known extends unknown[]>(
     make: (thing: Thing, ...known: Known) => Made, most = Infinity,
 ): Kept<Thing, Made, Known> {
-    const all = new WeakMap<Thing, Made>();
+    const all = new WeakMap<Thing, Made>(), letGo = new WeakMap<Thing, WeakRef<WeakKey>>();
     const order: WeakRef<Thing>[] = [];
+    const held = (thing: Thing): Made | undefined => all.get(thing) ?? letGo.get(thing)?.deref() as Made | undefined;
     const of = (thing: Thing, ...known: Known): Made => {
-        let made = all.get(thing);
-        if (made !== undefined) return made;
-        all.set(thing, made = make(thing, ...known));
+        const there = all.get(thing);
+        if (there !== undefined) return there;
+        const made = held(thing) ?? make(thing, ...known);
+        all.set(thing, made);
         if (most < Infinity) order.push(new WeakRef(thing));
-        const oldest = order.length > most ? order.shift()!.deref() : undefined;
+        const oldest = order.length > most ? order.shift()!.deref() : undefined, old = oldest && all.get(oldest);
         if (oldest) all.delete(oldest);
+        if (oldest && typeof old === 'object' && old !== null) letGo.set(oldest, new WeakRef(old));
         return made;
     };
-    return Object.assign(of, { has: (thing: Thing) => all.has(thing) });
+    return Object.assign(of, { has: (thing: Thing) => held(thing) !== undefined });
 }
 
 /**

@@ -72,7 +72,7 @@ function slotsOf({ work }: Piece): [size: string, count: number][] {
 
 /** All in one step: each is cut along its own lines, and nothing is set for it. */
 export function shapesOf(pieces: readonly Piece[]): Omit<ShapeStep, 'number'>[] {
-    const shaped = gathered(inOrder(pieces).flatMap(piece => piece.work.flatMap(work => (work.kind === 'shape' ? [{ piece, work, key: JSON.stringify(work) }] : []))));
+    const shaped = gathered(inOrder(pieces.filter(({ work }) => work.some(({ kind }) => kind === 'shape'))).flatMap(piece => piece.work.flatMap(work => (work.kind === 'shape' ? [{ piece, work, key: JSON.stringify(work) }] : []))));
     const shapes = shaped.map(alike => ({ corners: alike[0]!.work.corners, from: alike[0]!.work.from, pieces: alike.map(({ piece }) => piece) }));
     return shapes.length === 0 ? [] : [{ do: 'shape', shapes, pieces: shapes.flatMap(shape => shape.pieces) }];
 }

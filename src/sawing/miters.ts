@@ -13,7 +13,7 @@ import type { CopeStep, MiterCut, MiterStep } from './model.ts';
  * rights, then the second ends of those mitered at both. Every mitered end is cut once.
  */
 export function mitersOf(pieces: readonly Piece[]): Omit<MiterStep, 'number'>[] {
-    const ends = [...pieces].sort(comparePieces).flatMap(endsToCut);
+    const ends = pieces.filter(piece => piece.ends.some(isTurned)).sort(comparePieces).flatMap(endsToCut);
     return [...grouped(ends, settingOf).values()].sort(([a], [b]) => compareEach(angleAt(a!), angleAt(b!)))
         .map(own => ({ do: 'miter', degrees: own[0]!.degrees, ...own[0]!.flat && { flat: own[0]!.flat }, cuts: gather(own) }));
 }
@@ -30,7 +30,7 @@ function settingOf({ degrees, flat }: EndToCut): string {
 
 /** Ends to be coped, once they are cut at their angle. */
 export function copesOf(pieces: readonly Piece[]): Omit<CopeStep, 'number'>[] {
-    const coped = [...pieces].sort(comparePieces).filter(piece => piece.ends.some(isCoped));
+    const coped = pieces.filter(piece => piece.ends.some(isCoped)).sort(comparePieces);
     return coped.length === 0 ? [] : [{ do: 'cope', ends: coped.reduce((sum, { ends }) => sum + ends.filter(isCoped).length, 0), pieces: coped }];
 }
 

@@ -7,6 +7,7 @@ export function comparePieces(a: Piece, b: Piece): number {
 }
 
 export function compareNames(a: string, b: string): number {
+    if (a === b) return 0;
     const [as, bs] = [a.split(/(\d+)/), b.split(/(\d+)/)];
     for (let i = 0; i < Math.min(as.length, bs.length); i++) {
         // Every second part is a run of figures.

@@ -41,7 +41,7 @@ export function housesAsked(options: ListOptions, world: World, { closely = true
 
 async function housesIn(options: ListOptions, world: World, closely: boolean): Promise<HousesAsked> {
     const { workspace, code } = await openAsked(options, world);
-    const checked = await workspace.check({ closely });
+    const checked = await workspace.check({ closely, forHouses: true });
     const all = housesOf(checked, workspace);
     const houses = onlyRooms(all, options.room);
     const lost = options.room.length > 0 ? [] : roomsMaybeLost(checked, workspace);

@@ -1,3 +1,4 @@
+import { grouped } from '../../plain/groups.ts';
 import { gathered, roomOf, sizeOf } from './layouts.ts';
 import type { Cut, CuttingProblem, Layout } from './problem.ts';
 
@@ -11,16 +12,22 @@ import type { Cut, CuttingProblem, Layout } from './problem.ts';
  */
 export function withLongerOffcuts(problem: CuttingProblem, layouts: readonly Layout[], shortest: number, looks: number): Layout[] {
     const shop = new Shop(problem, layouts, shortest);
-    for (let improved = true; improved && looks > 0;) {
-        improved = false;
-        for (const from of shop.strips)
-            for (const to of shop.strips) {
-                if (from === to || from.lane !== to.lane || looks <= 0) continue;
-                looks -= 1 + from.picks.size * (1 + to.picks.size);
-                if (shop.improve(from, to)) improved = true;
-            }
-    }
+    improveWhole(shop, looks);
     return shop.improvedOnce ? shop.layouts() : [...layouts];
+}
+
+/** Ends as soon as there are no more looks: of ten thousand strips even passing over what is left takes long. */
+function improveWhole(shop: Shop, looks: number): void {
+    const inLane = grouped(shop.strips, ({ lane }) => lane);
+    for (let improved = true; improved;) {
+        improved = false;
+        for (const from of shop.strips) for (const to of inLane.get(from.lane)!) {
+            if (from === to) continue;
+            if (looks <= 0) return;
+            looks -= 1 + from.picks.size * (1 + to.picks.size);
+            if (shop.improve(from, to)) improved = true;
+        }
+    }
 }
 
 interface StripLeft { readonly lane: number; readonly section?: number; readonly picks: Map<number, number>; room: number }
