@@ -81,6 +81,7 @@ import { pieceMiscounted } from './piece-miscounted.ts';
 import { piecesOverlap } from './pieces-overlap.ts';
 import { pressAddsUp } from './press-adds-up.ts';
 import { pressLost } from './press-lost.ts';
+import { readingOffSquare } from './reading-off-square.ts';
 import { requireFails } from './require-fails.ts';
 import { roomNotRectangular } from './room-not-rectangular.ts';
 import { roomsWaitInACircle } from './rooms-wait-in-a-circle.ts';
@@ -199,6 +200,7 @@ export const RULES: readonly Rule[] = [
     piecesOverlap,
     pressAddsUp,
     pressLost,
+    readingOffSquare,
     requireFails,
     roomNotRectangular,
     roomsWaitInACircle,

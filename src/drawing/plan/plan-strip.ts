@@ -79,9 +79,9 @@ function noteWords(
         ...(through && !forClient ? [`Bottoms run through ${through}${lengths.length === 0 ? '.' : `; cut between: ${few(lengths).join(', ')}.`}`] : []),
         ...cornerNote(ceiling),
         ...[across, down].filter(run => run.residue.ticks !== 0).map(run => `Rounding leaves ${f(Math.abs(run.residue.ticks))} ${run.residue.ticks < 0 ? 'too little' : 'over'} along the ${run.along === 'east-west' ? 'north' : 'west'} wall: ${RESIDUE[run.residue.place]}.`),
-        ...measuredNotes(ceiling),
+        ...diagonalNotes(ceiling, show), ...measuredNotes(ceiling),
         ...forClient ? [] : surveyedNotes(ceiling, takeOff),
-        [standNote(ceiling), room.job.show.value === 'millimeters' ? 'Millimeters. ' : '', 'Use the figures; do not scale.'].join(''),
+        [standNote(ceiling), rowsNote(ceiling, show), room.job.show.value === 'millimeters' ? 'Millimeters. ' : '', 'Use the figures; do not scale.'].join(''),
     ];
 }
 
@@ -93,6 +93,19 @@ function standNote(ceiling: Ceiling): string {
         askew.length > 0 ? `${along ? 'Those that run askew' : 'Lines'} are placed by their centers, along the wall at which they begin. ` : '',
         isRectangle(ceiling) ? '' : 'Lengths of walls stand beside them. ',
     ].join('');
+}
+
+/** What a row of figures along the plan comes to, where no wall beside it is as long. */
+function rowsNote(ceiling: Ceiling, show: Show): string {
+    const isAskew = ceiling.walls.some(({ from, to }) => from.x !== to.x && from.y !== to.y);
+    if (!isAskew || ceiling.lines.every(runsAskew)) return '';
+    const [wide, long] = [ceiling.width, ceiling.length].map(ticks => figureWithUnit(ticks, show));
+    return `Rows of figures run square from the westernmost to the easternmost point, ${wide}, and from the northernmost to the southernmost, ${long}; they do not add up to a wall that runs askew. `;
+}
+
+/** From corner to corner, as the tape says. */
+function diagonalNotes({ room: { diagonals } }: Ceiling, show: Show): readonly string[] {
+    return diagonals.length === 0 ? [] : [`Measured from corner to corner: ${diagonals.map(({ from, to, ticks }) => `${from} to ${to} ${figureWithUnit(ticks, show)}`).join(', ')}.`];
 }
 
 /** The direction that runs through; what the text says of one crossing or another, and deeper lines, come on top. */

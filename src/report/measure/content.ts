@@ -1,6 +1,7 @@
 import type { Room } from '../../job/model.ts';
 import type { Status } from '../../job/status.ts';
 import { isAsked, leastStatus } from '../../measure/dimensions.ts';
+import { readingsOffSquare } from '../../measure/off-square.ts';
 import { suspectsOf, type Suspect } from '../../measure/misread.ts';
 import { walkRound, type Stop } from '../../measure/walk.ts';
 
@@ -13,12 +14,14 @@ export interface RoomMeasures {
     readonly unsaid: readonly string[];
     /** Where the tape does not close: single readings that would explain it, the likeliest first. */
     readonly suspects: readonly Suspect[];
+    /** Readings but for which, one at a time, the room would be square. */
+    readonly offSquare: readonly Suspect[];
 }
 
 export function measureContent(room: Room): RoomMeasures {
     const { height, joists, survey } = room;
     return {
-        stops: walkRound(room), least: leastStatus(room), isAsked: isAsked(room), suspects: suspectsOf(room),
+        stops: walkRound(room), least: leastStatus(room), isAsked: isAsked(room), suspects: suspectsOf(room), offSquare: readingsOffSquare(room),
         unsaid: [
             ...height ? [] : ['The height of the ceiling: headroom under the beams, and what stands on the floor and reaches up (`ceiling { height }`).'],
             ...joists ? [] : ['The joists, their size, spacing and the center of the first: what the screws find (`ceiling { joists }`).'],

@@ -45,11 +45,14 @@ function sectionOf({ room }: RoomPieces, { stops, least, isAsked, unsaid }: Room
 }
 
 /** Which single reading would explain that the tape does not close. */
-function misreadSection({ room }: RoomPieces, { suspects }: RoomMeasures, job: JobSettings): LeafSection[] {
+function misreadSection({ room }: RoomPieces, { suspects: open, offSquare }: RoomMeasures, job: JobSettings): LeafSection[] {
+    const suspects = open.length > 0 ? open : offSquare;
     if (suspects.length === 0) return [];
     const print = (ticks: number): string => printMark(ticks, tapeOf(job));
     return [{
-        heading: `room ${room.name}: the tape does not close`, words: ['One wrong reading would explain it. The likeliest first: usual slips, then those that would have to be off least. Measure that one again first.'],
+        heading: `room ${room.name}: ${open.length > 0 ? 'the tape does not close' : 'square but for one reading'}`,
+        words: [open.length > 0 ? 'One wrong reading would explain it. The likeliest first: usual slips, then those that would have to be off least. Measure that one again first.'
+            : 'Measure it again, and the other diagonal too: the room may really be so.'],
         table: {
             head: ['', 'reading', 'reads', 'would have to be', 'off by', 'how it may have come about'],
             rows: suspects.map((one, i) => [String(i + 1), one.name, printLength(one.reads, job.show.value), print(one.should), offWords(one, print), one.slip ? slipWords(one.slip) : '']),
