@@ -87,7 +87,7 @@ class Patterns {
         const items = family.isRipOnly ? [] : partsOf(problem, values, WHOLE), listing = new Listing(items, longest, this.effort);
         return kinds.every(board => {
             const { capacity } = boards[board]!, floor = floors[board]!;
-            if (capacity < shortestSection && problem.strips.length > 0 && family.bestRipping(capacity) >= floor)
+            if (capacity < shortestSection && family.rippings!.length > 0 && family.bestRipping(capacity) >= floor)
                 this.boards.push({ board, family, picks: [], sections: [], over: capacity });
             // two sections that are ripped alike could be one
             const beside = (sections: readonly number[], from: number, room: number, value: number): boolean => {

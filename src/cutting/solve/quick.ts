@@ -38,8 +38,13 @@ export function simplePlan(problem: CuttingProblem, effort: Effort, rounds: numb
     const longest = Math.max(...boards.map(kind => kind.capacity)), shares = widthShares(problem);
     // long pieces are worth a little more than their length, so that they are not what is left at the end
     const values = items.map((item, i) => item.size * shares[i]! * (1 + 0.1 * item.size / longest));
-    return sequentialPlan(problem, items.map(({ count }) => count), freeOf(problem), values, effort, { rounds, budget: rounds > 1 ? 200 : FEW_NODES });
+    const demand = items.map(({ count }) => count), how = { rounds, budget: rounds > 1 ? 200 : FEW_NODES };
+    // where the boards that are long enough for some pieces are few, those pieces go first, whatever else would fill these better
+    return sequentialPlan(problem, demand, freeOf(problem), values, effort, how)
+        ?? sequentialPlan(problem, demand, freeOf(problem), values.map((value, i) => value * (items[i]!.size / longest) ** LONGEST_FIRST), effort, how);
 }
+
+const LONGEST_FIRST = 12;
 
 /** Boards of the solution in parts that are there in whole, then the rest board after board; of many lengths all of it board after board. */
 function byParts(

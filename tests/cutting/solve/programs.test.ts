@@ -19,7 +19,8 @@ import { SectionTables } from '../../../src/cutting/solve/sections.ts';
 import { sequentialPlan } from '../../../src/cutting/solve/sequential.ts';
 import { runs } from '../../support/full.ts';
 import { checkLayouts } from './check-layouts.ts';
-import { solver } from './problems.ts';
+import { leastCost } from './exhaustive.ts';
+import { proved, quick, solver } from './problems.ts';
 import { begun, from, plain, ripped, worths } from './small-jobs.ts';
 
 /** The programs that the search asks, each by itself, of jobs so small that everything can be tried. */
@@ -261,6 +262,17 @@ describe('board after board', () => {
     });
 });
 
+test('boards of which nothing that is wanted can be ripped are left out', () => {
+    const problem: CuttingProblem = {
+        items: [{ size: 4, count: 3, lanes: [0] }], strips: [6, 2], boards: [
+            { capacity: 10, cost: 34, available: 1, across: 5, ripOnly: true }, { capacity: 12, cost: 2, available: null, across: 6, ripOnly: true },
+            { capacity: 9, cost: 30, available: null, across: 7 },
+        ],
+    };
+    const { cost, bound } = proved(problem, 2e7);
+    expect([cost, bound]).toEqual([60, 60]);
+});
+
 describe('the board that comes next', () => {
     const next = (boards: CuttingProblem['boards'], count: number): Layout[] | undefined => {
         const free = boards.map(({ available }) => available ?? Infinity), items = [{ size: 10, count, lanes: [0] }];
@@ -278,6 +290,15 @@ describe('the board that comes next', () => {
         expect(used(next([board(30, 0, 1), board(12, 0, 1), board(10, 1)], 1))).toEqual([[1, 1, 1]]);
         expect(used(next([board(10, 1), board(30, 0, 1), board(12, 0, 1)], 2))).toEqual([[2, 1, 1], [1, 1, 1]]);
     });
+});
+
+test('where the boards that are long enough for some pieces are few, there is a plan all the same', () => {
+    const board = (capacity: number, cost: number, available: number | null = null) => ({ capacity, cost, available, across: 1 });
+    const items = (...counts: readonly (readonly [size: number, count: number])[]) => counts.map(([size, count]) => ({ size, count, lanes: [0] }));
+    const few = { items: items([15, 2], [14, 2], [11, 2], [5, 2]), boards: [board(17, 13, 2), board(14, 21), board(10, 36), board(11, 18, 2)], strips: [] };
+    expect(checkLayouts(few, quick(few))).toBeGreaterThanOrEqual(leastCost(few));
+    const one = { items: items([17, 2], [10, 2], [6, 1], [1, 3]), boards: [board(23, 19, 2), board(11, 40), board(12, 23), board(13, 34)], strips: [] };
+    expect(checkLayouts(one, quick(one))).toBeGreaterThanOrEqual(leastCost(one));
 });
 
 describe('a plan of which some boards are planned anew', () => {
