@@ -7,6 +7,7 @@ import { capitalized } from '../../plain/words.ts';
 import { surveyedOf, type Surveyed } from '../../survey/survey.ts';
 import { levelWords, planeRows, surveyNotes } from '../../survey/told.ts';
 import { surveyWords, type SurveyWords } from '../../survey/words.ts';
+import { partsInside } from '../../plane/parts-inside.ts';
 import type { Point as Place } from '../../plane/point.ts';
 import type { TakeOff } from '../../takeoff/model.ts';
 import { Claims } from '../claims.ts';
@@ -66,10 +67,11 @@ interface Shown {
     readonly words: SurveyWords; readonly off: (ticks: number) => string;
 }
 
-function shownOf({ room }: Ceiling, surveyed: Surveyed, plane: Plane): Shown {
+function shownOf({ room, walls: around }: Ceiling, surveyed: Surveyed, plane: Plane): Shown {
     const { surface } = surveyed, show = room.job.show.value, offs = offPlane(surface, plane), step = contourStep(offs, show), words = surveyWords(room.job);
+    const contours = contoursOf(surface, plane, step).flatMap(contour => inRoom(contour, around));
     return {
-        surveyed, plane, step, contours: contoursOf(surface, plane, step), swells: swellsOf(surface, plane, step).slice(0, MOST_SWELLS), words,
+        surveyed, plane, step, contours, swells: swellsOf(surface, plane, step).slice(0, MOST_SWELLS), words,
         off: ticks => {
             const size = words.deep(Math.abs(ticks)), sign = size === words.deep(0) ? '' : ticks > 0 ? '+' : '−';
             return drawnFractions(`${sign}${size.replace(' mm', '')}`);
@@ -98,6 +100,14 @@ function drawing(ceiling: Ceiling, takeOff: TakeOff, shown: Shown, placed: Place
         group('scribed', { title: 'Scribed' }, scribedOf(shown.surveyed, at)),
         ...swells,
     ];
+}
+
+/** What of a contour lies in the room: round a corner of an L the readings on either side of it make triangles that lie outside. */
+function inRoom(contour: Contour, around: Ceiling['walls']): Contour[] {
+    if (around.length === 4) return [contour];
+    const { level, points, closed } = contour, whole = closed ? [...points, points[0]!] : points;
+    const parts = partsInside(whole, around.map(({ from }) => from));
+    return parts.length === 1 && parts[0]!.length === whole.length ? [contour] : parts.map(part => ({ level, points: part, closed: false }));
 }
 
 const PEN = (level: number): PenName => (level === 0 ? 'edge' : 'thin');

@@ -57,7 +57,7 @@ export function triedText({ tried: { grids, clear, byGeometry, lookedAt, isCutSh
     const [from, to] = [least, most].map(ticks => printMark(ticks, tapeOf(job)));
     if (grids === 0) return `No other grid has coffers from ${from} to ${to}, three times as wide as a beam or wider.`;
     const come = clear === grids ? 'all come' : clear === 1 ? '1 comes' : `${clear} come`;
-    const left = byGeometry ? `; of these ${come} upon nothing by plain geometry` : '';
+    const left = !byGeometry ? '' : clear === 0 ? '; each of these comes upon something by plain geometry' : `; of these ${come} upon nothing by plain geometry`;
     const tried = `${counted(grids, 'grid')} tried, with coffers from ${from} to ${to}${left}.`;
     if (lookedAt === 0) return tried;
     const came = offers.length === 0 ? 'None of them is without a mistake.' : `${counted(offers.length, 'grid is', 'grids are')} offered.`;
