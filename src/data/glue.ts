@@ -8,6 +8,8 @@ interface Times extends Published {
 }
 
 /** Yellow carpenter's glue (polyvinyl acetate, aliphatic) at room temperature. The sheet of the glue at hand comes first. */
-export const CLAMPED: Times = { clamped: [30, 60], rest: 24, source: 'Gluing guide for wood glues, section on clamping, as glue makers publish it', mark: 'read second-hand' };
-/** From spreading to closing the joint. */
-export const OPEN: Times = { open: 5, source: 'Technical data sheets of aliphatic carpenter\'s glue', mark: 'from memory' };
+export const CLAMPED: Times = { clamped: [30, 60], rest: 24, source: 'Franklin International, gluing guide for its wood glues, clamping', mark: 'read' };
+/** What shows that it is closed in time, whatever the minutes: the film still liquid when pressure comes on. */
+export const IN_TIME: Published = { source: 'Franklin Adhesives & Polymers, questions on wood adhesives: open time', mark: 'read' };
+/** From spreading to closing the joint. No sheet with this figure could be read: it is the usual one. */
+export const OPEN: Times = { open: 5, source: 'usual for aliphatic carpenter\'s glue', mark: 'from memory' };

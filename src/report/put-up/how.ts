@@ -1,5 +1,5 @@
 import type { Ceiling } from '../../ceiling/model.ts';
-import { CLAMPED, OPEN } from '../../data/glue.ts';
+import { CLAMPED, IN_TIME, OPEN } from '../../data/glue.ts';
 import { citation } from '../../data/published.ts';
 import type { StepKind } from '../../putup/model.ts';
 import { listed } from '../../plain/words.ts';
@@ -33,7 +33,7 @@ export function howOf(steps: readonly StepTold[], control: Control | null, { bea
         ...has('moldings') ? how('moldings', 'Glue and pin the miters, and pin along the edge; fill.') : [],
         ...has('band') || Object.values(around).some(own => own?.kind === 'band') ? how('band', 'It goes up when the bottoms are in: what they need to get in lies behind it. Nail it into the studs; scarf or butt its splices over one.') : [],
         ...has('trim') ? how('trim', 'Two pieces across from each other first, then the two between, the last one bowed in from its middle.') : [],
-        ...joints.size === 0 ? [] : said?.glue ? how('glue', `By what is said of it: the joint closed within ${figure(said.glue.value)} minutes${said.clamped ? `, then ${figure(said.clamped.value)} minutes in clamps` : ''}; no strain for ${CLAMPED.rest} hours (${citation(CLAMPED)}).`) : how('glue', `Yellow carpenter's glue wants the joint closed within about ${OPEN.open} minutes (${citation(OPEN)}), ${listed(CLAMPED.clamped!.map(String), 'or').replace(' or ', ' to ')} minutes in clamps, and no strain for ${CLAMPED.rest} hours (${citation(CLAMPED)}). The sheet of the glue at hand comes first, and cold slows it down.`),
+        ...joints.size === 0 ? [] : said?.glue ? how('glue', `By what is said of it: the joint closed within ${figure(said.glue.value)} minutes${said.clamped ? `, then ${figure(said.clamped.value)} minutes in clamps` : ''}; no strain for ${CLAMPED.rest} hours (${citation(CLAMPED)}).`) : how('glue', `Yellow carpenter's glue wants the joint closed within about ${OPEN.open} minutes (${citation(OPEN)}), ${listed(CLAMPED.clamped!.map(String), 'or').replace(' or ', ' to ')} minutes in clamps, and no strain for ${CLAMPED.rest} hours (${citation(CLAMPED)}). The sheet of the glue at hand comes first, and cold slows it down. In time is it while a small bead comes out all along the joint when pressure comes on (${citation(IN_TIME)}).`),
     ];
 }
 

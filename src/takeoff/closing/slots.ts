@@ -43,7 +43,7 @@ function endSlots({ of, stretch: { lie }, biscuits }: Own, said: SaidWay | undef
     const more = way?.kind === 'open-slots' ? { opened: { long: roundUp(way.long, setting.step), deep: roundUp(way.deep, setting.step), leaves: roundDown(way.leaves, setting.step) } } : wider ? { wider: roundUp(wider, setting.step) } : {};
     const inEnds = (how: 'between' | 'splice'): Work[] => {
         const found = ends.filter((_, i) => lie.cuts[i] === how && !(how === 'between' && left[i]));
-        return biscuits && found.length > 0 ? [cut(biscuits, found.length, `in the ${found.join(' and the ')} end`, more)] : [];
+        return biscuits && biscuits.count > 0 && found.length > 0 ? [cut(biscuits, found.length, `in the ${found.join(' and the ')} end`, more)] : [];
     };
     return [...inEnds('between'), ...inEnds('splice')];
 }
@@ -53,7 +53,7 @@ function edgesOfLine(line: Line, { from, to }: Stretch, left: LeftOut, setting: 
     const ends = endsOf(line.runs), sides = sidesOf(line.runs);
     return line.passes.flatMap(({ of, relation, cuts, stem, at, low, high }): Work[] => {
         const biscuits = setting.beam(of)?.section.profile.bottom?.biscuits?.value;
-        if (!biscuits || cuts || relation !== 'flush' || high <= from || low >= to) return [];
+        if (!biscuits?.count || cuts || relation !== 'flush' || high <= from || low >= to) return [];
         // what lies to the west or north of it meets it with its second end
         const met = sides.filter((side, i) => (stem === null || flankOf(side) === stem) && !left.has(`${of} ${line.name} ${1 - i}`));
         if (met.length === 0) return [];
@@ -70,7 +70,7 @@ function edgesAtWall({ of, stretch: { lie, from, to } }: Own, left: LeftOut, set
         if (kind !== 'butt' || passing.part !== 'bottom' || passing.of !== of) return [];
         const biscuits = setting.beam(butting.of)?.section.profile.bottom?.biscuits?.value, at = placeAlong(lie.way, endAt(butting, passing));
         const both = setting.pairs.of('bottom', butting.of).map(({ exact: met }) => met).find(({ strip }) => strip === butting);
-        if (!biscuits || at < from || at > to || both && [0, 1].some(i => both.meets[i] === of && left.has(`${butting.of} ${of} ${i}`))) return [];
+        if (!biscuits?.count || at < from || at > to || both && [0, 1].some(i => both.meets[i] === of && left.has(`${butting.of} ${of} ${i}`))) return [];
         return [{ at, work: cut(biscuits, 1, `in the edge to the room, centered ${setting.size(Math.round(at - from))} from the ${first} end`) }];
     }).sort((a, b) => a.at - b.at).map(({ work }) => work);
 }
