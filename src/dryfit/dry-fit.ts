@@ -50,7 +50,9 @@ export function examined(plan: Plan, takeOff: TakeOff, solids: readonly Solid[])
     ];
     return {
         room: takeOff.room, solids, faults,
-        looked: { pieces: solids.length, pairs: pairs.length, joints, gaps, undersides: under.looked, coffers: open.looked },
+        looked: {
+            pieces: solids.length, pairs: pairs.length, joints, gaps, undersides: under.looked, coffers: open.looked, allCoffers: ceiling.coffers.length,
+        },
     };
 }
 

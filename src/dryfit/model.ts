@@ -38,7 +38,7 @@ interface Looked {
     readonly pairs: number;
     /** Pairs that have to touch, and pairs that have to keep a planned gap. */
     readonly joints: number; readonly gaps: number;
-    readonly undersides: number; readonly coffers: number;
+    readonly undersides: number; readonly coffers: number; readonly allCoffers: number;
 }
 
 export type Fault = Misfit | Miscount | Unflush | OffSize;

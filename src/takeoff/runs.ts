@@ -157,7 +157,7 @@ function wallTerm({ ceiling: { around } }: Setting, wall: string | null, ticks: 
 export function spliced(pairs: readonly Pair[], splices: readonly Splice[], runs: Direction, setting: Setting): Stretch[] {
     if (pairs.length === 0) return [];
     const first = pairs[0]!.exact, final = pairs.at(-1)!.exact, mark = marksOf(pairs, setting.step);
-    const whole = isRectangle(setting) ? roomTerm(setting, runs) : betweenWalls(first, final);
+    const whole = isRectangle(setting) ? roomTerm(setting, runs) : betweenEnds(first, final, setting);
     const begins = isRectangle(setting) ? 0 : Math.round(first.from);
     const start = wallTerm(setting, first.meets[0], Math.round(first.from) - begins);
     const end = wallTerm(setting, final.meets[1], whole.ticks + begins - Math.round(final.to));
@@ -183,9 +183,18 @@ function startOf({ strip, way }: Lie, { ceiling: { walls } }: Setting): number {
     return wall ? placeAlong(way, isForward(wall) ? wall.from : wall.to) : 0;
 }
 
-/** What a run has between the walls that it meets, where these are not those of a rectangle. */
-function betweenWalls({ from, meets: [first] }: Lie, { to, meets: [, last] }: Lie): WhyTerm {
-    return term(`between wall ${first ?? ''} and wall ${last ?? ''}`, 1, Math.round(to) - Math.round(from));
+/**
+ * What a run has between what it meets, where the walls are not those of a rectangle. What is cut between others, and a line that dies into them, ends at
+ * the band or half beam along a wall; what lies along a wall itself, and runs through, at the next wall.
+ */
+function betweenEnds(first: Lie, last: Lie, setting: Setting): WhyTerm {
+    return term(`between ${endOf(first, 0, setting)} and ${endOf(last, 1, setting)}`, 1, Math.round(last.to) - Math.round(first.from));
+}
+
+function endOf({ strip, meets, cuts }: Lie, end: 0 | 1, { ceiling: { around, walls } }: Setting): string {
+    const met = meets[end] ?? '', cut = cuts[end], isOfLine = !walls.some(({ name }) => name === strip.of);
+    const own = cut === 'between' || cut === 'dies' && isOfLine ? around[met] : undefined;
+    return own ? `the ${own.kind === 'band' ? 'band' : 'half beam'} on wall ${met}` : `wall ${met}`;
 }
 
 function isRectangle({ ceiling: { walls, square } }: Setting): boolean {

@@ -33,6 +33,8 @@ interface Looked {
     readonly gaps: Count;
     readonly undersides: Count;
     readonly coffers: Count;
+    /** How many there are: one without four square corners, or with no face on some side, is not measured from face to face. */
+    readonly allCoffers?: Count;
 }
 
 export interface FaultJson {
