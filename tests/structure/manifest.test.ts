@@ -87,7 +87,7 @@ describe('the extension\'s manifest', () => {
     test('its walkthrough leads to commands that there are', () => {
         const texts = JSON.parse(read('src/extension/package.nls.json')) as Record<string, string>;
         const links = contributes.walkthroughs.flatMap(({ steps }) => steps.map(({ description }) => /\(command:([\w.]+)\)/.exec(texts[description.slice(1, -1)]!)?.[1]));
-        const panes = ['showPlan', 'showSection', 'showCutList', 'showBoards', 'showView', 'showEstimate'].map(command => `cofferwright.${command}`);
+        const panes = ['showPlan', 'showSection', 'showCutList', 'showBoards', 'showView', 'showEstimate', 'showChanges', 'showSuggest', 'showPutUp'].map(command => `cofferwright.${command}`);
         expect(links).toEqual(['cofferwright.newJob', 'workbench.actions.view.problems', 'editor.action.quickFix', ...panes, 'cofferwright.check']);
     });
 
