@@ -5,7 +5,7 @@ import type { Changes, HouseChange, HouseThere, State } from './model.ts';
 import { pairBy } from './pair-by.ts';
 import { pieceChanges } from './pieces.ts';
 import { changePrice } from './price.ts';
-import { pairHouses, pairRooms, roomChange } from './rooms.ts';
+import { isHalfKnown, pairHouses, pairRooms, roomChange } from './rooms.ts';
 import { saidChanges } from './said.ts';
 
 /** What changed in meaning from one state of some houses to another. */
@@ -16,10 +16,12 @@ export function changesOf(before: State, after: State): Changes {
 function houseChange({ before, after }: { readonly before?: HouseThere; readonly after?: HouseThere }): HouseChange {
     const rooms = pairRooms(before?.rooms ?? [], after?.rooms ?? []).map(roomChange);
     const cut = cutChange(rooms, (after ?? before)!.job);
-    const price = before && after && changePrice(before, after, rooms, cut.wood);
+    // with a room in one of two totals alone their difference is the price of no change
+    const both = before && after && !rooms.some(isHalfKnown) ? { before, after } : undefined;
+    const price = both && changePrice(both.before, both.after, rooms, cut.wood);
     return {
         ...before && { before }, ...after && { after }, rooms, pieces: pieceChanges(rooms), cut,
-        ...before && after && { comparison: compare(before.priced, after.priced) }, ...price && { price },
+        ...both && { comparison: compare(both.before.priced, both.after.priced) }, ...price && { price },
         findings: findingChanges(before?.findings ?? [], after?.findings ?? []),
     };
 }

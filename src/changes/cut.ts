@@ -10,6 +10,7 @@ import { roughWidth } from '../takeoff/rough-width.ts';
 import type { Piece } from '../takeoff/model.ts';
 import { assign } from './assign.ts';
 import type { CutChange, CutWood, RoomChange } from './model.ts';
+import { isHalfKnown } from './rooms.ts';
 import { areaOf, canBecome, woodOf } from './pieces.ts';
 
 /**
@@ -17,7 +18,8 @@ import { areaOf, canBecome, woodOf } from './pieces.ts';
  * What was cut is what the rooms record (`measured { cut … }`), those of the state after, and of rooms that are gone those of the one before; as the
  * piece was wanted when it was cut, with the length, the miters and the hand that are recorded.
  */
-export function cutChange(rooms: readonly Pick<RoomChange, 'before' | 'after'>[], job: JobSettings): CutChange {
+export function cutChange(all: readonly Pick<RoomChange, 'before' | 'after'>[], job: JobSettings): CutChange {
+    const rooms = all.filter(room => !isHalfKnown(room));
     const wanted = rooms.flatMap(({ after }) => after?.takeOff?.pieces ?? []);
     const cut = rooms.flatMap(cutPieces), wood: CutWood[] = [], byWood = grouped(wanted, woodOf);
     let proved = true;

@@ -8,11 +8,13 @@ import type { Work } from '../takeoff/work.ts';
 import { assign } from './assign.ts';
 import { pairBy, type Paired } from './pair-by.ts';
 import type { Pair, PieceChanges, RoomChange } from './model.ts';
+import { isHalfKnown } from './rooms.ts';
 
-/** The pieces of both states, each once. */
+/** The pieces of both states, each once; without those of a room that is laid out in one alone. */
 export function pieceChanges(rooms: readonly Pick<RoomChange, 'before' | 'after'>[]): PieceChanges {
     const names = new Map<Piece, string>(), before: Piece[] = [], after: Piece[] = [];
     rooms.forEach((room, i) => {
+        if (isHalfKnown(room)) return;
         for (const [side, list] of [[room.before, before], [room.after, after]] as const) for (const piece of side?.takeOff?.pieces ?? []) {
             names.set(piece, `${i} ${nameInRoom(piece)}`);
             list.push(piece);

@@ -26,16 +26,22 @@ export function pairRooms(before: readonly RoomThere[], after: readonly RoomTher
     return [...paired, ...left.map(one => ({ before: one }))];
 }
 
-/** What is otherwise of a room's ceiling: walls, lines, coffers. */
+/** There in both states, and laid out in one alone: what of it is otherwise nobody can tell. */
+export function isHalfKnown({ before, after }: Pick<RoomChange, 'before' | 'after'>): boolean {
+    return before !== undefined && after !== undefined && (before.takeOff === undefined) !== (after.takeOff === undefined);
+}
+
+/** What is otherwise of a room's ceiling: walls, lines, coffers; nothing of one that is known in one state alone. */
 export function roomChange({ before, after }: { readonly before?: RoomThere; readonly after?: RoomThere }): RoomChange {
-    const was = before && layoutOf(before.room).ceiling, is = after && layoutOf(after.room).ceiling;
+    const isUnknown = isHalfKnown({ ...before && { before }, ...after && { after } }), known = isUnknown ? undefined : { before, after };
+    const was = known?.before && layoutOf(known.before.room).ceiling, is = known?.after && layoutOf(known.after.room).ceiling;
     const walls = wallChanges(was, is), lines = (['north-south', 'east-west'] as const).flatMap(runs => lineChanges(was, is, runs));
     const coffers = coffersOf(was), now = coffersOf(is), isOther = JSON.stringify(coffers) !== JSON.stringify(now);
     return {
         ...before && { before }, ...after && { after }, name: (after ?? before)!.room.name,
         ...before && after && before.room.name !== after.room.name && { renamedFrom: before.room.name },
         walls, lines, ...isOther && { coffers: { before: coffers, after: now } },
-        isSame: Boolean(before && after) && walls.length === 0 && lines.length === 0 && !isOther,
+        isSame: Boolean(before && after) && !isUnknown && walls.length === 0 && lines.length === 0 && !isOther,
     };
 }
 

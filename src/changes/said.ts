@@ -13,7 +13,8 @@ interface Placed { readonly file: string; readonly statement: Statement }
  */
 export function saidChanges(before: readonly StatedFile[], after: readonly StatedFile[]): SaidChange[] {
     const [olds, nows] = [besideIn(before, after), besideIn(after, before)];
-    const keyOf = keyBy(onceInBoth(olds, nows)), was = grouped(placed(olds), keyOf), is = grouped(placed(nows), keyOf);
+    const free = onceInBoth(olds, nows), movedFrom = movedFiles(olds, nows, free);
+    const was = grouped(placed(olds), keyBy(free)), is = grouped(placed(nows), keyBy(free, movedFrom));
     const changes: SaidChange[] = [];
     for (const key of new Set([...is.keys(), ...was.keys()])) {
         const { before: old, after: now } = pairBy(was.get(key) ?? [], is.get(key) ?? [], ({ statement: { mark } }) => mark);
@@ -46,10 +47,28 @@ function blockOf({ within: [block] }: Statement): string[] {
     return block?.includes(' ') ? [block] : [];
 }
 
-function keyBy(free: ReadonlySet<string>): (one: Placed) => string {
+/**
+ * Files that are moved or renamed, by what they are called now: those of one state alone that hold a block which the other has in a file that is
+ * gone. What has no name of its own (imports, a job) went with it.
+ */
+function movedFiles(before: readonly StatedFile[], after: readonly StatedFile[], free: ReadonlySet<string>): ReadonlyMap<string, string> {
+    const namesOf = (files: readonly StatedFile[]): Set<string> => new Set(files.map(({ name }) => name)), was = namesOf(before), is = namesOf(after);
+    const homeOf = new Map(before.filter(({ name }) => !is.has(name)).flatMap(({ name, statements }) => (
+        statements.flatMap(blockOf).filter(block => free.has(block)).map(block => [block, name] as const))));
+    const moved = new Map<string, string>(), taken = new Set<string>();
+    for (const { name, statements } of after) {
+        const from = was.has(name) ? undefined : statements.flatMap(blockOf).map(block => homeOf.get(block)).find(home => home !== undefined);
+        if (from === undefined || taken.has(from)) continue;
+        taken.add(from);
+        moved.set(name, from);
+    }
+    return moved;
+}
+
+function keyBy(free: ReadonlySet<string>, movedFrom: ReadonlyMap<string, string> = new Map()): (one: Placed) => string {
     return ({ file, statement }) => {
         const [block] = blockOf(statement);
-        return JSON.stringify([block !== undefined && free.has(block) ? '' : file, statement.within, statement.what]);
+        return JSON.stringify([block !== undefined && free.has(block) ? '' : movedFrom.get(file) ?? file, statement.within, statement.what]);
     };
 }
 

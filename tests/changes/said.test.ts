@@ -60,6 +60,13 @@ room den "Den" {
             .toEqual(['rooms/den.coffer (den.coffer) room den / grid / coffers-east: 2 => 3']);
     });
 
+    test('what has no name went with its file, where that was renamed', async () => {
+        const files = { 'den.coffer': `edition 1\nfrom "yard.coffer" use pine, oak\n${DEN.replace('edition 1', '')}`, 'yard.coffer': 'edition 1\nstock pine { size 1x6 }\nstock oak { size 1x6 }\n' };
+        const { 'den.coffer': text, ...rest } = files;
+        expect(await said(files, { ...rest, 'study.coffer': text })).toEqual([]);
+        expect(await said(files, { ...rest, 'study.coffer': text.replace('pine, oak', 'pine') })).toHaveLength(1);
+    });
+
     test('two blocks of one name in two files stay apart', async () => {
         const two = { 'a.coffer': DEN, 'b.coffer': DEN };
         expect(await said(two, { ...two, 'b.coffer': DEN.replace('coffers-east 2', 'coffers-east 3') })).toEqual(['b.coffer room den / grid / coffers-east: 2 => 3']);

@@ -3,6 +3,7 @@ import { printMoney } from '../../quantity/money.ts';
 import { changeOrders, type ChangeOrderContent, type Order } from '../../report/change-order/content.ts';
 import { addressOf, fileNameOfHouse, titleOf } from '../../report/house.ts';
 import { fileName } from '../../text/file-name.ts';
+import { isHalfKnown } from '../../changes/rooms.ts';
 import { EXIT, worst, type ExitCode } from '../exit-code.ts';
 import { FileNames } from '../file-names.ts';
 import { OutputFolder, type OutputOptions } from '../output-folder.ts';
@@ -20,7 +21,12 @@ export async function changeOrder(options: ChangeOrderOptions, world: World): Pr
     const { compared, isSound, code } = await compareStates(options, world), { terminal } = world;
     const folder = new OutputFolder(options, world), names = new FileNames(), orders = changeOrders(compared.changes, options, isSound);
     let worstCode = code;
-    if (orders.length === 0) terminal.say('No house that is in both states is otherwise: there is nothing to sign.');
+    const unknown = compared.changes.houses.flatMap(house => house.rooms.filter(isHalfKnown).map(({ name }) => ({ house, name })));
+    for (const { house, name } of unknown) {
+        terminal.say(`There is no change order of ${titleOf(house.after!.job)}: room ${name} cannot be laid out in one of the two states, so nobody can tell what the change comes to. \`cofferwright check\` says why.`);
+        worstCode = worst(worstCode, EXIT.findings);
+    }
+    if (orders.length + unknown.length === 0) terminal.say('No house that is in both states is otherwise: there is nothing to sign.');
     for (const { house, content } of orders) {
         const { job } = house.after!, { price } = house;
         if (content.draft.length > 0) {

@@ -28,6 +28,9 @@ function piecesOf(house: HouseChange['after']): readonly Piece[] {
     return house?.rooms.flatMap(({ takeOff }) => takeOff?.pieces ?? []) ?? [];
 }
 
+/** What follows where a room is laid out in one state alone. */
+const UNKNOWN = ': nobody can tell what becomes of its pieces, nor what the change costs';
+
 /** What is otherwise of a room's ceiling, in words; `line`: where it is a line that is otherwise. */
 export interface RoomWords { readonly words: string; readonly line?: LineChange; readonly wall?: string }
 
@@ -45,7 +48,7 @@ export function roomWords(room: RoomChange, job: JobSettings): RoomWords[] {
         : is === undefined ? `wall ${wall}, ${mark(was)}, is gone` : `wall ${wall}: ${mark(is)} instead of ${mark(was)}`;
     return [
         ...renamedFrom === undefined ? [] : [plain(`was called ${renamedFrom}`)],
-        ...after.takeOff ? [] : [plain('cannot be laid out as it is now')], ...before.takeOff ? [] : [plain('could not be laid out before')],
+        ...after.takeOff ? [] : [plain(`cannot be laid out as it is now${UNKNOWN}`)], ...before.takeOff ? [] : [plain(`could not be laid out before${UNKNOWN}`)],
         ...walls.map(change => ({ words: wallText(change), wall: change.wall })), ...lines.map(line => ({ words: lineText(line, mark), line })),
         ...coffers ? [plain(`coffers: ${cofferText(coffers.after, mark)} instead of ${cofferText(coffers.before, mark)}`)] : [],
     ];
