@@ -29,7 +29,7 @@ const CORNERS: readonly string[] = ['north-west', 'north-east', 'south-west', 's
 function tell(kind: Met['kind'], strips: readonly [Strip, Strip], setting: Setting): Told | undefined {
     const joint = (as: Joint['kind'], at: string, order: readonly number[], both: readonly [Strip, Strip], biscuits?: Biscuits): Told => ({
         kind: as, at, pieces: [idFor(both[0], setting), idFor(both[1], setting)],
-        biscuits: biscuits ? { count: biscuits.count, size: biscuits.size } : null, order: [KINDS.indexOf(as), ...order],
+        biscuits: biscuits && biscuits.count > 0 ? { count: biscuits.count, size: biscuits.size } : null, order: [KINDS.indexOf(as), ...order],
     });
     switch (kind) {
         case 'butt': {
