@@ -5,6 +5,7 @@ import { execFileSync } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { setFlagsFromString } from 'node:v8';
 import load from 'highs';
 import { lookCloser, USUAL_STEPS } from '../../src/cutting/look-closer.ts';
 import type { Answer } from '../../src/cutting/questions.ts';
@@ -26,6 +27,7 @@ import { Workbench } from './workbench.ts';
 export default async function measure(keep: (figures: Record<string, number>) => void): Promise<Record<string, number>> {
     const figures: Record<string, number> = {};
     const began = performance.now();
+    setFlagsFromString('--wasm-tiering-budget=200000000'); // as the thread that ships has it
     const highs = await load({ locateFile: file => join(process.cwd(), 'node_modules/highs/build', file) });
     const solver = solverBy(highs);
     figures['solver loaded, wall'] = performance.now() - began;
