@@ -9,7 +9,7 @@ export const noSuchCommit = defineRule({
     severity: 'warning',
     title: 'A commit that the contract names is not in this repository',
     explanation: `
-The commit says what was agreed: \`compare signed\` and every change order are reckoned from it. One that is not there, by a digit that
+The commit says what was agreed: comparisons with it and every change order are reckoned from it. One that is not there, by a digit that
 is wrong or in a history that was written anew, leaves nobody able to show what 31,200 USD were signed for. Seven digits of its number
 are usual; where a beginning fits two commits, write more of it: \`git log --oneline\` lists them.
 
