@@ -1,24 +1,14 @@
-import { readdirSync, readFileSync, statSync } from 'node:fs';
-import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { PANE_KINDS, type PaneKind } from '../../src/pages/kinds.ts';
 import { LEAST_LETTERS } from '../../src/pages/page.ts';
 import { differsFromKept } from './support/as-kept.ts';
 import { beforeTheyChangedTheirMinds, changesSince } from './support/changed.ts';
 import { contentMessage, roomOnPage, serve } from './support/content.ts';
+import { EXAMPLES } from '../support/examples.ts';
 import { FULL } from '../support/full.ts';
 import { inTheOneBrowser } from './support/one-browser.ts';
 import { looks, PanePage } from './support/pane-page.ts';
 import { brokenLengths, overTheEdge, smallLetters } from './support/readable.ts';
-
-/** Every file of the examples, by its way from their folder. */
-function examples(folder = 'examples'): Record<string, string> {
-    return Object.fromEntries(readdirSync(folder).flatMap(name => {
-        const path = join(folder, name);
-        if (statSync(path).isDirectory()) return Object.entries(examples(path));
-        return name.endsWith('.coffer') ? [[path.replace(/^examples\//, ''), readFileSync(path, 'utf8')]] : [];
-    }));
-}
 
 /** Narrow beside a text, half a screen, a screen of its own. */
 const WIDTHS = [400, 900, 1600];
@@ -40,7 +30,7 @@ function casesOf(name: string): typeof CASES {
 describe.each(rooms)('the panes of the %s', (name, path) => {
     test.each(casesOf(name))('%s in %s at %i pixels', async (kind: PaneKind, theme, width) => {
         const pane = await PanePage.open(kind, { theme, width, height: 900 });
-        const now = examples(), room = roomOnPage(await serve(now), path);
+        const now = EXAMPLES, room = roomOnPage(await serve(now), path);
         const changes = kind === 'changes' ? await changesSince(beforeTheyChangedTheirMinds(now), now, room) : undefined;
         await pane.fill(size => contentMessage(kind, room, { ...size, ...changes && { changes } }));
         await pane.picture(`look-${name}-${kind}-${width}-${theme}`);

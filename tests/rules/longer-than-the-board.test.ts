@@ -40,8 +40,8 @@ describe('pieces that are longer than their boards', () => {
         const room = exampleRoom({ north: { coffers: 1 }, through: 'north-south' });
         expect(subjects(layOut(room)).sort()).toEqual(['band the north wall', 'bottom line A, bay 1']);
     });
-    test('a cleat on the wall of a half beam is as long as the bottom, from whose stock it could be ripped; smaller coffers do not help', () => {
-        const { stock } = jobBuilder(), strips = stock('strip', { thickness: '3/4"', width: '3/4"', lengths: ['8\''] });
+    test('a cleat on the wall of a half beam comes in pieces as long as its boards, but not in scraps; smaller coffers do not help', () => {
+        const { stock } = jobBuilder(), strips = stock('strip', { thickness: '3/4"', width: '3/4"', lengths: ['11"'] });
         const half = { kind: 'half-beam', width: '2"' } as const, layout = laid({ around: { north: half, east: half, south: half, west: half }, beams: beamWith(strips) });
         const [{ message } = { message: '' }] = found(layout).filter(one => one.message.startsWith('The cleat (the half beam'));
         expect(message).toMatch(/Rip the cleats from a stock that is sold longer\.$/);

@@ -9,6 +9,7 @@ import type { ChangesFound } from '../../pages/changes/known.ts';
 import { RoomsOnPages, type FilesThere, type RoomThere } from '../../pages/rooms.ts';
 import { behindWall, inspectClosely } from '../../pipeline/inspect-closely.ts';
 import type { Commit } from '../messages.ts';
+import { t } from '../../pages/shared/words.ts';
 import type { OldWorkspace } from './old-workspace.ts';
 import { filesOf, houseThere, byHouse, toldRooms, type HouseRead, type Next } from './side.ts';
 
@@ -62,7 +63,7 @@ export async function compareHouse(
     );
     return {
         before: { name: commit.hash.slice(0, 8), commit, rooms: before.house && was ? toldRooms(before.house, was, before.rooms) : [] },
-        after: { name: 'the text as it is', rooms: toldRooms(now.house, after, now.rooms) },
+        after: { name: t('the text as it is'), rooms: toldRooms(now.house, after, now.rooms) },
         said: changes.said, house: changes.houses.find(one => one.after)!,
         isLooking: !closely && now.house.rooms.some(({ file }) => !old.isSameNow(file.uri)),
     };
