@@ -23,9 +23,21 @@ const all = ['tests/**/*.test.ts'];
 const panes = ['tests/panes/**/*.test.ts'];
 /** Measures the memory of the process it runs in. */
 const alone = ['tests/server/soak.test.ts'];
+/**
+ * Whatever takes longest: two fifths of the time of all. `.ci/run` takes it, and so does who sets CI or asks for files by name; everyday's run leaves
+ * it out: it is to be over in three minutes.
+ */
+const long = [
+    ...['boards', 'changes', 'cut-list', 'hostile', 'looks', 'plan', 'put-up', 'view', 'view-changed'].map(pane => `tests/panes/${pane}.test.ts`),
+    'tests/server/late/late.test.ts', ...alone, 'tests/cli/built.test.ts', 'tests/standing/one-plan.test.ts', 'tests/putup/replay.test.ts',
+    'tests/suggest/suggestions.test.ts',
+];
+const isNamed = process.argv.some(word => word.startsWith('tests/') && word !== 'tests/vitest.config.ts');
+const isEveryday = !process.env['CI'] && !process.env['FULL'] && mutants === undefined && !isNamed;
+const left = isEveryday ? long : [];
 
-/** As many processes as there are cores: left alone, one core waits, which on two is half the machine. */
-const maxWorkers = availableParallelism();
+/** One process more than there are cores: some wait for a browser or a server. Left alone, one core waits, which on two is half the machine. */
+const maxWorkers = availableParallelism() + 1;
 const setupFiles = ['tests/support/builtin-once.ts'];
 /** All cases of a long test at once take longer than a share of them. Whether a fault makes one hang is told by the time of the processor. */
 const TIME = process.env['FULL'] || mutants !== undefined ? 900_000 : 60_000;
@@ -47,9 +59,9 @@ export default defineConfig({
         ...common, experimental,
         projects: [
             // what is tested is pure: the files of a process share the modules, which load in seconds
-            { extends: true, test: { name: 'parts', include: all, exclude: [...panes, ...alone], isolate: false } },
-            { extends: true, test: { name: 'panes', include: panes, isolate: false, globalSetup: ['tests/panes/support/browser-for-all.ts'] } },
-            { extends: true, test: { name: 'alone', include: alone } },
+            { extends: true, test: { name: 'parts', include: all, exclude: [...panes, ...alone, ...left], isolate: false } },
+            { extends: true, test: { name: 'panes', include: panes, exclude: left, isolate: false, globalSetup: ['tests/panes/support/browser-for-all.ts'] } },
+            { extends: true, test: { name: 'alone', include: alone, exclude: left } },
         ],
     },
 });
