@@ -45,7 +45,7 @@ export const TRIALS: Readonly<Record<string, Trial>> = {
     'Stock.width': is('5 1/2" ± 1/64"\n', '5 1/2" ± 1/32"\n'),
     'Stock.thickness': is('thickness    3/4"', 'thickness    11/16"'),
     'Stock.ripped-with': is('ripped-with  fence-a', 'ripped-with  fence-z'),
-    'Stock.lengths': is('lengths      8\', 12\'', 'lengths      12\''),
+    'Stock.lengths': is('lengths      8\', 12\'', 'lengths      8\', 10\''),
     'Stock.sheet': is('24" x 48"', '48" x 96"'),
     'Stock.sheet/grain': is('grain lengthwise', 'grain none'),
     'Stock.sheet/stages': is('stages 3', 'stages 2', ['shortest-offcut  20" worth', 'shortest-offcut  10" worth']),
