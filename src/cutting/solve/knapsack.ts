@@ -56,33 +56,39 @@ export class Knapsack {
         const picked: [number, number][] = [];
         let best = above;
         let nodes = 0;
-        const search = (from: number, room: number, value: number): void => {
+        // one level for each item that is picked: a board may hold thousands, more than calls can be in each other
+        const next: number[] = [], rooms: number[] = [], worths: number[] = [];
+        let depth = -1;
+        const enter = (from: number, room: number, value: number): void => {
+            depth++;
+            next[depth] = from;
+            rooms[depth] = room;
+            worths[depth] = value;
             nodes++;
-            if (value > best) {
-                best = value;
-                found.push(picked.map(([item, count]) => [item, count]));
-                if (found.length > keep) found.shift();
-            }
-            for (let i = from; i < order.length && room >= shortest[i]!; i++) {
-                if (value + room * rates[i]! <= best * gain) return;
-                const item = order[i]!;
-                const size = sizes[item]!;
-                let count = Math.min(counts[item]!, Math.floor(room / size));
-                if (count <= 0) continue;
-                const entry: [number, number] = [item, count];
-                picked.push(entry);
-                for (; count > 0; count--) {
-                    const rest = room - count * size;
-                    const worth = value + count * values[item]!;
-                    if (worth + rest * rates[i + 1]! <= best * gain && worth <= best) break;
-                    entry[1] = count;
-                    search(i + 1, rest, worth);
-                    if (nodes > budget) { picked.pop(); return; }
-                }
-                picked.pop();
-            }
+            if (value <= best) return;
+            best = value;
+            found.push(picked.map(([item, count]) => [item, count]));
+            if (found.length > keep) found.shift();
         };
-        search(0, capacity, 0);
+        enter(0, capacity, 0);
+        while (depth >= 0) {
+            const i = next[depth]!, room = rooms[depth]!, value = worths[depth]!, isBack = picked.length > depth;
+            if (isBack && nodes > budget) { picked.pop(); depth--; continue; }
+            if (!isBack) {
+                if (i >= order.length || room < shortest[i]! || value + room * rates[i]! <= best * gain) { depth--; continue; }
+                const most = Math.min(counts[order[i]!]!, Math.floor(room / sizes[order[i]!]!));
+                if (most <= 0) { next[depth] = i + 1; continue; }
+                picked.push([order[i]!, most + 1]);
+            }
+            const entry = picked[depth]!, count = entry[1] - 1, rest = room - count * sizes[entry[0]]!, worth = value + count * values[entry[0]]!;
+            if (count <= 0 || worth + rest * rates[i + 1]! <= best * gain && worth <= best) {
+                picked.pop();
+                next[depth] = i + 1;
+                continue;
+            }
+            entry[1] = count;
+            enter(i + 1, rest, worth);
+        }
         this.effort.spent += STEPS.asked + nodes * STEPS.node;
         return { value: best, picks: found, exact: nodes <= budget };
     }
