@@ -13,6 +13,7 @@ for (const [name, outcome] of steps) {
     if (counted) {
         passed += counted.passed;
         failed += counted.failed;
+        names.push(...counted.names.map(each => `${name}: ${each}`));
         // a run can fail without a failing test: a file that does not load, a host that does not start
         if (outcome === 'failed' && counted.failed === 0) failed++;
     } else if (outcome === 'passed') passed++;
@@ -24,17 +25,23 @@ for (const name of names.slice(0, 40)) console.log(`FAILED  ${name}`);
 console.log(`${passed} passed, ${failed} failed`);
 process.exitCode = failed === 0 && passed > 0 ? 0 : 1;
 
-/** Single results of the steps that are suites of tests. */
+/** Single results of the steps that are suites of tests, and the names of those that failed. */
 function counts(step) {
     const path = join(folder, `${step}.json`);
     if (!existsSync(path)) return undefined;
     const results = JSON.parse(readFileSync(path, 'utf8'));
-    if ('numPassedTests' in results) names.push(...results.testResults.flatMap(file => file.assertionResults
-        .filter(({ status }) => status !== 'passed')
-        .map(({ status, fullName, failureMessages }) => `${step}: ${file.name.replace(`${process.cwd()}/`, '')}: ${fullName}: ${status === 'failed' ? firstLine(failureMessages) : status}`)));
-    else names.push(...results.results.filter(({ ok }) => !ok).map(({ name, error }) => `${step}: ${name}: ${firstLine([error])}`));
-    if ('numPassedTests' in results) return { passed: results.numPassedTests, failed: results.numFailedTests + results.numPendingTests + results.numTodoTests };
-    return { passed: results.results.filter(result => result.ok).length, failed: results.results.filter(result => !result.ok).length };
+    if ('numPassedTests' in results) {
+        const { numPassedTests, numFailedTests, numPendingTests, numTodoTests, testResults } = results;
+        return { passed: numPassedTests, failed: numFailedTests + numPendingTests + numTodoTests, names: testResults.flatMap(namesIn) };
+    }
+    const failed = results.results.filter(({ ok }) => !ok);
+    return { passed: results.results.length - failed.length, failed: failed.length, names: failed.map(({ name, error }) => `${name}: ${firstLine([error])}`) };
+}
+
+/** What did not pass in a file of tests. */
+function namesIn({ name, assertionResults }) {
+    return assertionResults.filter(({ status }) => status !== 'passed').map(({ status, fullName, failureMessages }) =>
+        `${name.replace(`${process.cwd()}/`, '')}: ${fullName}: ${status === 'failed' ? firstLine(failureMessages) : status}`);
 }
 
 function firstLine(messages) {
