@@ -8,7 +8,7 @@ import { sectionAt } from './flanks.ts';
 import { longestPiece } from './longest.ts';
 import { alongWall } from './plan.ts';
 import type { Ceiling, HalfBeam, Line, Splice, TrimSplice, WholeSection } from './model.ts';
-import { spliceAnywhere, spliceOnCrossings } from './splices.ts';
+import { areWithin, spliceAnywhere, spliceOnCrossings } from './splices.ts';
 import { crossingsOn, placeOf, placeOnWall, spotOf } from './wall-splices.ts';
 
 /** Splices of what nobody but its own length tells: of sides, with their moldings, and of the trim. */
@@ -80,7 +80,7 @@ function atWall(name: string, own: HalfBeam, long: readonly Piece[], ceiling: Ce
     const sideSplices = long.flatMap(({ corners }) => {
         const [from, to] = spanOf(corners, corner => placeOnWall(wall, corner));
         const said = own.splices.filter(splice => splice.said && splice.at > from && splice.at < to), stops = [from, ...said.map(({ at }) => at), to];
-        if (said.length > 0 && stops.every((stop, i) => i === 0 || stop - stops[i - 1]! <= most)) return said;
+        if (said.length > 0 && areWithin(stops, most)) return said;
         return spliced({ from, to, most, dying, neighbor: own.splices, step, place: at => placeOf(at, ends) });
     });
     return sideSplices.length > 0 ? { ...own, sideSplices } : own;

@@ -42,6 +42,11 @@ export function spliceOnCrossings(run: LongRun): readonly Splice[] | undefined {
     return chosen.stops.map(stop => spots[stop - 1]!);
 }
 
+/** Whether no stretch from one stop to the next is longer than that. */
+export function areWithin(stops: readonly Ticks[], most: Ticks): boolean {
+    return stops.every((stop, i) => i === 0 || stop - stops[i - 1]! <= most);
+}
+
 /** Near enough for nobody to see two joints as one. Common practice, no source. */
 const WELL_APART: Ticks = 24 * TICKS_PER_INCH;
 /** Places that are tried along a run: as near to each other as matters. */

@@ -7,7 +7,7 @@ import { asPlaced } from './chords.ts';
 import { longestPiece } from './longest.ts';
 import type { HalfBeam, Line, Splice, Tape, Trouble } from './model.ts';
 import { endsOfWall, isForward, isLevel, type Shape, type ShapedWall } from './shape.ts';
-import { spliceAnywhere, spliceOnCrossings } from './splices.ts';
+import { areWithin, spliceAnywhere, spliceOnCrossings } from './splices.ts';
 
 interface Walls { readonly shape: Shape; readonly edging: ReadonlyMap<string, Edging | null>; readonly room: Room; readonly step: Ticks }
 
@@ -33,7 +33,7 @@ export function wallSplicesOf(index: number, lines: readonly Line[], { shape: { 
 export function withCleatSplices(own: HalfBeam, index: number, lines: readonly Line[], { shape: { walls }, room, step }: Walls): HalfBeam {
     const wall = walls[index]!, { splices, section: { profile: { cleats } } } = own, most = cleats ? longestPiece(cleats.stock?.value, room.job) : Infinity;
     const stops = [0, ...splices.map(({ at }) => at), wall.length];
-    if (stops.every((stop, i) => i === 0 || stop - stops[i - 1]! <= most)) return own;
+    if (areWithin(stops, most)) return own;
     const crossings = crossingsOn(wall, lines), place = (at: Ticks): string => placeOf(at, crossings);
     const cleatSplices = spliceAnywhere({ from: 0, to: wall.length, most, neighbor: splices, step, isClear: () => true, place });
     return cleatSplices ? { ...own, cleatSplices } : own;

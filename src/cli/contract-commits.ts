@@ -5,7 +5,7 @@ import { pairHouses } from '../changes/rooms.ts';
 import { compareFindings, type Finding } from '../findings/finding.ts';
 import { askGit, NoAnswer } from '../git/ask.ts';
 import { namedCommits, type NamedCommit } from '../git/commits.ts';
-import { commitsNamedBy, type Commits, type CommitThere } from '../job/commits.ts';
+import { commitNamesIn, type Commits, type CommitThere } from '../job/commits.ts';
 import { price, wholePrice } from '../pipeline/price.ts';
 import { runCommitRules } from '../rules/run-commits.ts';
 import { UsageError } from './exit-code.ts';
@@ -28,8 +28,8 @@ export async function withCommitFindings(checked: readonly Checked[], workspace:
 }
 
 async function findingsIn({ content }: Checked, checked: readonly Checked[], workspace: Workspace, world: World): Promise<Finding[]> {
-    const { job: { at, contract }, uri } = content, names = commitsNamedBy(contract).map(({ value }) => value);
-    if (at?.uri !== uri || names.length === 0) return [];
+    const { job: { contract }, uri } = content, names = commitNamesIn(content);
+    if (names.length === 0) return [];
     const folder = dirname(URI.parse(uri).fsPath), commits: Commits = await named(folder, names);
     const signed = contract?.signed?.commit?.value, known = signed === undefined ? undefined : commits.get(signed);
     if (signed !== undefined && known && 'hash' in known) {

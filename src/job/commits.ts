@@ -1,6 +1,7 @@
 import type { Given } from '../provenance/source.ts';
 import type { Rational } from '../quantity/rational.ts';
 import type { Contract } from './contract.ts';
+import type { FileContent } from './file.ts';
 
 /**
  * What is known of a commit that a contract names: it is in the history that led to what lies here, or aside of it, or nowhere here; or its name is
@@ -13,6 +14,11 @@ export interface CommitThere {
 }
 /** By the name that the text has. */
 export type Commits = ReadonlyMap<string, CommitThere>;
+
+/** The names of the commits in the contract that stands in this file; none of a file whose contract stands in another. */
+export function commitNamesIn({ uri, job: { at, contract } }: Pick<FileContent, 'uri' | 'job'>): string[] {
+    return at?.uri === uri ? commitsNamedBy(contract).map(({ value }) => value) : [];
+}
 
 /** The commits that a contract names. */
 export function commitsNamedBy(contract: Contract | undefined): Given<string>[] {

@@ -42,7 +42,7 @@ class Work {
         this.stood = new Map(all.map(one => [one.piece.id, one]));
         this.after = grouped(befores, ({ first }) => first);
         for (const { then } of befores) this.left.set(then, (this.left.get(then) ?? 0) + 1);
-        const lateness = latenessOf([...this.stood.keys()], befores, this.after, late);
+        const lateness = carriedOn([...this.stood.keys()], befores, this.after, late);
         const placed = all.map(one => ({ one, group: groupOf(one.piece, firstBay), late: lateness.get(one.piece.id) ?? 0 }));
         this.groups = [...grouped(placed, ({ group, late: by }) => `${group.key} ${by}`).values()].map(members => {
             const { group, late: by } = members[0]!, pieces = members.map(({ one }) => one);
@@ -104,7 +104,7 @@ class Work {
 }
 
 /** What waits for something that is held up is held up as long. Each is looked at once, after all that it waits for. */
-function latenessOf(
+function carriedOn(
     ids: readonly string[], befores: readonly Before[], after: ReadonlyMap<string, readonly Before[]>, late: Wishes['late'],
 ): ReadonlyMap<string, number> {
     const lateness = new Map([...ids, ...befores.flatMap(({ first, then }) => [first, then])].map(id => [id, late(id)]));

@@ -40,11 +40,22 @@ export function keptInside(shape: readonly Point[], within: readonly Point[]): r
     const turn = turnOf(within);
     return within.reduce((rest: readonly Point[], a, i) => {
         const b = within[i + 1 === within.length ? 0 : i + 1]!, across = turn * (b[0] - a[0]), down = turn * (b[1] - a[1]);
-        const inside = ([x, y]: Point): number => across * (y - a[1]) - down * (x - a[0]);
-        return rest.flatMap((point, n) => {
-            const next = rest[n + 1 === rest.length ? 0 : n + 1]!, here = inside(point), there = inside(next), share = here / (here - there);
-            const crossing: Point[] = (here < 0) === (there < 0) ? [] : [[point[0] + share * (next[0] - point[0]), point[1] + share * (next[1] - point[1])]];
-            return here < 0 ? crossing : [point, ...crossing];
-        });
+        return keptBeyond(rest, ([x, y]) => across * (y - a[1]) - down * (x - a[0]));
     }, shape);
+}
+
+/**
+ * What of a row of places, in the plane or in space, lies where `beyond`, which grows evenly across it, is not below 0. The last is followed by the first,
+ * unless it is `open`.
+ */
+export function keptBeyond<Place extends readonly number[]>(places: readonly Place[], beyond: (at: Place) => number, { open = false } = {}): readonly Place[] {
+    return places.flatMap((at, i) => {
+        const isLast = i + 1 === places.length, next = !isLast ? places[i + 1]! : open ? at : places[0]!, here = beyond(at), there = beyond(next);
+        const crossing = here < 0 === there < 0 ? [] : [between(at, next, here / (here - there))];
+        return here < 0 ? crossing : [at, ...crossing];
+    });
+}
+
+function between<Place extends readonly number[]>(a: Place, b: Place, share: number): Place {
+    return a.map((v, i) => v + share * (b[i]! - v)) as unknown as Place;
 }

@@ -1,6 +1,7 @@
 import type { Prism } from '../../dryfit/model.ts';
 import { TICKS_PER_INCH, type Ticks } from '../../quantity/ticks.ts';
 import type { Point } from '../display-list.ts';
+import { keptBeyond } from '../fill/clip.ts';
 import type { Vector } from './eye.ts';
 
 /** What is seen of a prism, where it stands: faces that look towards the eye, and edges. */
@@ -24,10 +25,10 @@ export function inTwo({ prism, faces, edges }: Shape): readonly [Shape, Shape] |
     const half = (way: 1 | -1): Shape => {
         const beyond = ([a, b]: readonly number[]): number => way * (a! * dx + b! * dy - middle);
         return {
-            prism: { ...prism, outline: keptOf(outline, beyond) },
-            faces: faces.map(({ corners, light }) => ({ corners: keptOf(corners, beyond), light })).filter(({ corners }) => corners.length > 2),
+            prism: { ...prism, outline: keptBeyond(outline, beyond) },
+            faces: faces.map(({ corners, light }) => ({ corners: keptBeyond(corners, beyond), light })).filter(({ corners }) => corners.length > 2),
             edges: edges.flatMap(([a, b]) => {
-                const [begin, end] = keptOf([a, b], beyond, false);
+                const [begin, end] = keptBeyond([a, b], beyond, { open: true });
                 return begin && end ? [[begin, end] as const] : [];
             }),
         };
@@ -37,17 +38,4 @@ export function inTwo({ prism, faces, edges }: Shape): readonly [Shape, Shape] |
 
 function squareOf({ from, to }: { readonly from: Point; readonly to: Point }): number {
     return (to[0] - from[0]) ** 2 + (to[1] - from[1]) ** 2;
-}
-
-/** What of a row of places lies where `beyond` is not below 0; `closed`: the last is followed by the first. */
-function keptOf<Place extends readonly number[]>(places: readonly Place[], beyond: (at: Place) => number, closed = true): readonly Place[] {
-    return places.flatMap((at, i) => {
-        const here = beyond(at), next = closed || i + 1 < places.length ? places[(i + 1) % places.length]! : at, there = beyond(next);
-        const crossing = here < 0 === there < 0 ? [] : [between(at, next, here / (here - there))];
-        return here < 0 ? crossing : [at, ...crossing];
-    });
-}
-
-function between<Place extends readonly number[]>(a: Place, b: Place, share: number): Place {
-    return a.map((v, i) => v + share * (b[i]! - v)) as unknown as Place;
 }

@@ -3,7 +3,7 @@ import type { CofferSharedServices } from '../../language/coffer-services.ts';
 import { readFile } from '../../language/read-file.ts';
 import { isBuiltin } from '../../language/workspace/builtin.ts';
 import type { Finding } from '../../findings/finding.ts';
-import { commitsNamedBy, type CommitThere } from '../../job/commits.ts';
+import { commitNamesIn, type CommitThere } from '../../job/commits.ts';
 import type { FileContent } from '../../job/file.ts';
 import { wholePrice } from '../../pipeline/price.ts';
 import { runCommitRules } from '../../rules/run-commits.ts';
@@ -15,7 +15,7 @@ import type { History } from './history.ts';
  * somebody has had it compared with what was signed. Undefined while git is asked.
  */
 export function commitFindings(file: FileContent, history: Pick<History, 'commitsNamed'>, comparisons: Pick<Comparisons, 'ofSigned'>): Finding[] | undefined {
-    const { uri, job: { at, contract } } = file, names = at?.uri === uri ? commitsNamedBy(contract).map(({ value }) => value) : [];
+    const { uri, job: { contract } } = file, names = commitNamesIn(file);
     if (names.length === 0) return [];
     const commits = history.commitsNamed(uri, names), signed = contract?.signed?.commit?.value;
     const known = signed === undefined ? undefined : commits?.get(signed), price = priceThen(comparisons, uri);
@@ -30,8 +30,5 @@ function priceThen(comparisons: Pick<Comparisons, 'ofSigned'>, uri: string): Com
 /** Addresses of the files whose job names a commit. */
 export function filesWithContract({ workspace }: CofferSharedServices): string[] {
     const built = workspace.LangiumDocuments.all.toArray().filter(({ uri, state }) => !isBuiltin(uri) && state === DocumentState.Validated);
-    return built.filter(document => {
-        const { job } = readFile(document);
-        return job.at?.uri === document.uri.toString() && commitsNamedBy(job.contract).length > 0;
-    }).map(({ uri }) => uri.toString());
+    return built.filter(document => commitNamesIn(readFile(document)).length > 0).map(({ uri }) => uri.toString());
 }
