@@ -32,5 +32,7 @@ export type WaitSaidOf<Room> = { readonly before: readonly Given<string>[] } & (
     | { readonly kind: 'trade'; readonly trade: Given<string>; readonly untilDay?: Given<number> }
 );
 
-/** Another room. Where it waits for this one, directly or through others, `circle` has their names from this one on, and nothing waits for it. */
-export type RoomBeforeOf<Room> = { readonly name: string } & ({ readonly room: Room | undefined } | { readonly circle: readonly string[] });
+/** Another room. Where it waits for this one, directly or through others, `circle` has the waits from this one's on, and nothing waits for it. */
+export type RoomBeforeOf<Room> = { readonly name: string } & ({ readonly room: Room | undefined } | { readonly circle: readonly WaitInCircle[] });
+/** One room of a circle, the room that it waits for, and the words that say so. */
+export interface WaitInCircle { readonly room: string; readonly waitsFor: string; readonly at: Source }

@@ -1,6 +1,9 @@
 import type { Room, RoomBefore, WaitSaid } from '../../job/model.ts';
+import type { WaitInCircle } from '../../job/put-up.ts';
+import type { Source } from '../../provenance/source.ts';
 import * as ast from '../generated/ast.ts';
 import { isBroken } from '../types/broken.ts';
+import { sourceOf } from '../types/place.ts';
 import type { LineReading, Reading } from './reading.ts';
 import type { Found } from './values.ts';
 
@@ -33,39 +36,37 @@ function linesOf(putUp: Reading, name: string): LineReading[] {
 
 function roomOf({ known: { value }, expr }: Found, home: ast.Room, rooms: RoomsElsewhere): RoomBefore | undefined {
     if (value.is !== 'thing' || !ast.isRoom(value.node)) return undefined;
-    const name = value.node.name ?? '', circle = circleThrough(home, value.node);
+    const name = value.node.name ?? '', circle = circleThrough(home, { room: value.node, at: sourceOf(expr) });
     return { name, ...circle ? { circle } : { room: rooms.roomBefore(value.node, expr) } };
 }
 
-/** The shortest way from `home` over `first` and what it waits for back to `home`, by the names of the rooms, `home` at either end. Nothing recurses. */
-function circleThrough(home: ast.Room, first: ast.Room): string[] | undefined {
-    const cameBy = new Map<ast.Room, ast.Room>([[first, home]]), row = [first];
-    for (let i = 0; i < row.length; i++) {
-        const on = row[i]!;
-        if (on === home) return wayTo(on, cameBy);
-        for (const next of waitedFor(on)) {
-            if (cameBy.has(next)) continue;
-            cameBy.set(next, on);
-            row.push(next);
-        }
-    }
-    return undefined;
-}
+/** A room that is waited for, and the words that say so. */
+interface Waited { readonly room: ast.Room; readonly at: Source }
 
-function wayTo(home: ast.Room, cameBy: ReadonlyMap<ast.Room, ast.Room>): string[] {
-    const names = [home.name ?? ''];
-    for (let on = cameBy.get(home)!; on !== home; on = cameBy.get(on)!) names.unshift(on.name ?? '');
-    return [home.name ?? '', ...names];
+/** The shortest way from `home` over `first` and what it waits for back to `home`, wait by wait. Nothing recurses. */
+function circleThrough(home: ast.Room, first: Waited): WaitInCircle[] | undefined {
+    const cameBy = new Map<ast.Room, WaitInCircle & { readonly from: ast.Room }>();
+    const waits = (from: ast.Room, { room, at }: Waited): void => {
+        cameBy.set(room, { from, room: from.name ?? '', waitsFor: room.name ?? '', at });
+        row.push(room);
+    };
+    const row: ast.Room[] = [];
+    waits(home, first);
+    for (let i = 0; i < row.length && !cameBy.has(home); i++) {
+        for (const next of waitedFor(row[i]!)) if (!cameBy.has(next.room)) waits(row[i]!, next);
+    }
+    const last = cameBy.get(home), way: WaitInCircle[] = [];
+    for (let on = last; on; on = on.from === home ? undefined : cameBy.get(on.from)) way.unshift({ room: on.room, waitsFor: on.waitsFor, at: on.at });
+    return last && way;
 }
 
 /** The rooms that a room waits for, as its own text says it. */
-function waitedFor({ body }: ast.Room): ast.Room[] {
+function waitedFor({ body }: ast.Room): Waited[] {
     const lines = (body?.members ?? []).filter(ast.isLine).filter(({ path: [word] }) => word?.$refText === 'put-up');
     return lines.flatMap(line => (line.path.length > 1 ? roomsIn(line, 1) : (line.body?.members ?? []).filter(ast.isLine).flatMap(inner => roomsIn(inner, 0))));
 }
 
-function roomsIn({ path, values }: ast.Line, word: number): ast.Room[] {
+function roomsIn({ path, values }: ast.Line, word: number): Waited[] {
     if (path[word]?.$refText !== 'after-room') return [];
-    return values.flatMap(value => { const target = ast.isRef(value) ? value.target?.ref : undefined; return ast.isRoom(target) ? [target] : []; });
+    return values.flatMap(value => { const target = ast.isRef(value) ? value.target?.ref : undefined; return ast.isRoom(target) ? [{ room: target, at: sourceOf(value) }] : []; });
 }
-

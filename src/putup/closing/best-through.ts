@@ -5,6 +5,7 @@ import { longestPiece } from '../../ceiling/longest.ts';
 import type { Ceiling } from '../../ceiling/model.ts';
 import { arrangedOf, meetingsIn } from '../../ceiling/plan.ts';
 import type { CrossingSpec, Direction, Room } from '../../job/model.ts';
+import { kept, MOST_ROOMS } from '../../plain/kept.ts';
 import { takeOffOf } from '../../takeoff/take-off.ts';
 import { bottomRuns, type BottomOrder } from '../../takeoff/closing/bottoms.ts';
 import { waitingRing } from './first-piece.ts';
@@ -47,13 +48,19 @@ export interface BestThrough {
 /**
  * Which line runs through at each crossing so that fewest bottoms are closing pieces; see least.ts. At tees the bar runs through, or what is said
  * there, unless without turning one there is no first piece. Undefined where the text does not say enough, and of a ceiling without biscuits.
- * Splices are not counted, since they follow from what runs through; `as` has them.
+ * Splices are not counted, since they follow from what runs through; `as` has them. Kept as long as the ceiling is the same.
  */
-export function bestThrough(ceiling: Ceiling, order: BottomOrder = {}): BestThrough | undefined {
+export function bestThrough(ceiling: Ceiling, { band = 'last' }: BottomOrder = {}): BestThrough | undefined {
+    return BEST[band](ceiling) ?? undefined;
+}
+const BEST = { first: kept((ceiling: Ceiling) => choose(ceiling, { band: 'first' }), MOST_ROOMS), last: kept((ceiling: Ceiling) => choose(ceiling, { band: 'last' }), MOST_ROOMS) };
+
+/** Null, which is kept too, where there is nothing to choose. */
+function choose(ceiling: Ceiling, order: BottomOrder): BestThrough | null {
     const web = webOfCeiling(ceiling, order);
-    if (!web.strands.some(({ biscuits }) => biscuits) || web.meetings.length === 0) return undefined;
+    if (!web.strands.some(({ biscuits }) => biscuits) || web.meetings.length === 0) return null;
     const least = leastClosing(web) ?? leastClosing(web, { tees: 'free' });
-    if (!least) return undefined;
+    if (!least) return null;
     const { room, crossings } = ceiling;
     const turned = web.meetings.flatMap(({ of, now }, m): Turned[] => {
         if (least.throughs[m] === now) return [];
@@ -69,7 +76,7 @@ export function bestThrough(ceiling: Ceiling, order: BottomOrder = {}): BestThro
     const along = closingPieces(ceiling, order).filter(({ piece, onlySplice }) => piece.line === null && !onlySplice).length;
     return {
         now, least: least.closing + along, turned, proved: least.proved, atLeast: least.atLeast + along,
-        ...as && { as }, ...other && { otherWay: other } 
+        ...as && { as }, ...other && { otherWay: other },
     };
 }
 

@@ -25,7 +25,7 @@ export function waitsTold({ room: { putUp: said } }: Ceiling, { begin, steps }: 
         const before = wait.before.map(({ value }) => value);
         if (wait.kind === 'trade') return { said: wait, kind: 'trade', name: wait.trade.value, before, until: wait.untilDay?.value ?? null, circle: null };
         const room = wait.room.value;
-        return { said: wait, kind: 'room', name: room.name, before, until: doneOn(room) ?? null, circle: 'circle' in room ? room.circle : null };
+        return { said: wait, kind: 'room', name: room.name, before, until: doneOn(room) ?? null, circle: 'circle' in room ? [room.circle[0]!.room, ...room.circle.map(({ waitsFor }) => waitsFor)] : null };
     });
 }
 
