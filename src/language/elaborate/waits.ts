@@ -68,5 +68,8 @@ function waitedFor({ body }: ast.Room): Waited[] {
 
 function roomsIn({ path, values }: ast.Line, word: number): Waited[] {
     if (path[word]?.$refText !== 'after-room') return [];
-    return values.flatMap(value => { const target = ast.isRef(value) ? value.target?.ref : undefined; return ast.isRoom(target) ? [{ room: target, at: sourceOf(value) }] : []; });
+    return values.flatMap(value => {
+        const target = ast.isRef(value) ? value.target?.ref : undefined;
+        return ast.isRoom(target) ? [{ room: target, at: sourceOf(value) }] : [];
+    });
 }
