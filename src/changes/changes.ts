@@ -5,34 +5,38 @@ import type { Changes, HouseChange, HouseThere, State } from './model.ts';
 import { pairBy } from './pair-by.ts';
 import { pieceChanges } from './pieces.ts';
 import { changePrice } from './price.ts';
+import { Renamed } from './renamed.ts';
 import { isHalfKnown, pairHouses, pairRooms, roomChange } from './rooms.ts';
 import { saidChanges } from './said.ts';
 
 /** What changed in meaning from one state of some houses to another. */
 export function changesOf(before: State, after: State): Changes {
-    return { said: saidChanges(before.files, after.files), houses: pairHouses(before.houses, after.houses).map(houseChange) };
+    const houses = pairHouses(before.houses, after.houses).map(pair => ({ ...pair, pairs: pairRooms(pair.before?.rooms ?? [], pair.after?.rooms ?? []) }));
+    const renamed = new Renamed(before.files, after.files, houses.flatMap(({ pairs }) => pairs));
+    return { said: saidChanges(before.files, after.files, renamed), houses: houses.map(house => houseChange(house, renamed)) };
 }
 
-function houseChange({ before, after }: { readonly before?: HouseThere; readonly after?: HouseThere }): HouseChange {
-    const rooms = pairRooms(before?.rooms ?? [], after?.rooms ?? []).map(roomChange);
-    const cut = cutChange(rooms, (after ?? before)!.job);
+interface HousePair { readonly before?: HouseThere; readonly after?: HouseThere; readonly pairs: ReturnType<typeof pairRooms> }
+
+function houseChange({ before, after, pairs }: HousePair, renamed: Renamed): HouseChange {
+    const rooms = pairs.map(roomChange), cut = cutChange(rooms, (after ?? before)!.job, renamed);
     // with a room in one of two totals alone their difference is the price of no change
     const both = before && after && !rooms.some(isHalfKnown) ? { before, after } : undefined;
     const price = both && changePrice(both.before, both.after, rooms, cut.wood);
     return {
-        ...before && { before }, ...after && { after }, rooms, pieces: pieceChanges(rooms), cut,
+        ...before && { before }, ...after && { after }, rooms, pieces: pieceChanges(rooms, renamed), cut,
         ...both && { comparison: compare(both.before.priced, both.after.priced) }, ...price && { price },
-        findings: findingChanges(before?.findings ?? [], after?.findings ?? []),
+        findings: findingChanges(before?.findings ?? [], after?.findings ?? [], new Map(rooms.map(({ name, renamedFrom }) => [name, renamedFrom ?? name]))),
     };
 }
 
-
-/** A finding is the same where its words are: it may stand at another line. One that is allowed in one state is open in the other. */
-function findingChanges(before: readonly Finding[], after: readonly Finding[]): HouseChange['findings'] {
-    const { before: gone, after: come } = pairBy(before, after, keyOf);
+/**
+ * A finding is the same where its words are: it may stand at another line. One that is allowed in one state is open in the other.
+ * @param was what rooms were called before, by their names now
+ */
+function findingChanges(before: readonly Finding[], after: readonly Finding[], was: ReadonlyMap<string, string>): HouseChange['findings'] {
+    const keyOf = ({ rule, severity, message, allowed }: Finding, room: string): string => JSON.stringify([rule, severity, message, room, Boolean(allowed)]);
+    const keys = new Map([...before.map(one => [one, keyOf(one, one.room ?? '')] as const), ...after.map(one => [one, keyOf(one, was.get(one.room ?? '') ?? one.room ?? '')] as const)]);
+    const { before: gone, after: come } = pairBy(before, after, one => keys.get(one)!);
     return { come, gone };
-}
-
-function keyOf({ rule, severity, message, room, allowed }: Finding): string {
-    return JSON.stringify([rule, severity, message, room ?? '', Boolean(allowed)]);
 }

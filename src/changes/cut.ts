@@ -9,7 +9,7 @@ import { nameInRoom } from '../takeoff/ids.ts';
 import { roughWidth } from '../takeoff/rough-width.ts';
 import type { Piece } from '../takeoff/model.ts';
 import { assign } from './assign.ts';
-import type { CutChange, CutWood, RoomChange } from './model.ts';
+import type { CutChange, CutWood, RoomChange, StockNames } from './model.ts';
 import { isHalfKnown } from './rooms.ts';
 import { areaOf, canBecome, woodOf } from './pieces.ts';
 
@@ -18,12 +18,12 @@ import { areaOf, canBecome, woodOf } from './pieces.ts';
  * What was cut is what the rooms record (`measured { cut … }`), those of the state after, and of rooms that are gone those of the one before; as the
  * piece was wanted when it was cut, with the length, the miters and the hand that are recorded.
  */
-export function cutChange(all: readonly Pick<RoomChange, 'before' | 'after'>[], job: JobSettings): CutChange {
+export function cutChange(all: readonly Pick<RoomChange, 'before' | 'after'>[], job: JobSettings, renamed: StockNames): CutChange {
     const rooms = all.filter(room => !isHalfKnown(room));
     const wanted = rooms.flatMap(({ after }) => after?.takeOff?.pieces ?? []);
-    const cut = rooms.flatMap(cutPieces), wood: CutWood[] = [], byWood = grouped(wanted, woodOf);
+    const cut = rooms.flatMap(cutPieces), wood: CutWood[] = [], byWood = grouped(wanted, piece => woodOf(piece, renamed));
     let proved = true;
-    for (const [key, own] of grouped(cut, woodOf)) {
+    for (const [key, own] of grouped(cut, piece => woodOf(piece, renamed))) {
         const may = byWood.get(key) ?? [], found = assign(own.length, may.length, (i, j) => gain(own[i]!, may[j]!));
         proved &&= found.proved;
         const into = new Map(found.pairs);
@@ -51,7 +51,7 @@ function cutPieces({ before, after }: Pick<RoomChange, 'before' | 'after'>): Pie
         const name = nameInRoom(piece), bad = spoiled.get(name) ?? 0;
         spoiled.set(name, bad - 1);
         return bad <= 0;
-    }).map(piece => ({ ...piece, stock: board.stock.value })));
+    }).map(piece => ({ ...piece, room: now.room.name, id: `${now.room.name}.${nameInRoom(piece)}`, stock: board.stock.value })));
 }
 
 function woodNow(piece: Piece, into: Piece | undefined, job: JobSettings): CutWood {

@@ -40,6 +40,8 @@ export interface SaidChange {
     readonly file: string;
     /** The file it stood in, where that is another. */
     readonly movedFrom?: string;
+    /** Of a block's head: what the block was called, where that is otherwise: `room den`. */
+    readonly renamedFrom?: string;
     /** `room dining › grid › coffers-north`. */
     readonly what: readonly string[];
     readonly before?: Statement;
@@ -95,7 +97,11 @@ export interface PieceChanges {
     readonly gone: readonly Piece[];
     /** Whether no other way to match them takes more wood from old pieces. */
     readonly proved: boolean;
+    /** By which boards were told to be the same. */
+    readonly renamed: StockNames;
 }
+/** What boards of the state after were called before; a name that is in both states is the same. */
+export interface StockNames { stockBefore(name: string): string }
 export interface Pair { readonly before: Piece; readonly after: Piece }
 
 /** What was cut before the change, and what becomes of it. */

@@ -7,11 +7,11 @@ import type { Piece } from '../takeoff/model.ts';
 import type { Work } from '../takeoff/work.ts';
 import { assign } from './assign.ts';
 import { pairBy, type Paired } from './pair-by.ts';
-import type { Pair, PieceChanges, RoomChange } from './model.ts';
+import type { Pair, PieceChanges, RoomChange, StockNames } from './model.ts';
 import { isHalfKnown } from './rooms.ts';
 
 /** The pieces of both states, each once; without those of a room that is laid out in one alone. */
-export function pieceChanges(rooms: readonly Pick<RoomChange, 'before' | 'after'>[]): PieceChanges {
+export function pieceChanges(rooms: readonly Pick<RoomChange, 'before' | 'after'>[], renamed: StockNames): PieceChanges {
     const names = new Map<Piece, string>(), before: Piece[] = [], after: Piece[] = [];
     rooms.forEach((room, i) => {
         if (isHalfKnown(room)) return;
@@ -20,27 +20,27 @@ export function pieceChanges(rooms: readonly Pick<RoomChange, 'before' | 'after'
             list.push(piece);
         }
     });
-    const same = pairBy(before, after, piece => `${names.get(piece)!} ${alikeKey(piece)}`);
-    const moved = pairBy(same.before, same.after, alikeKey);
-    const from = fromOld(moved.before, moved.after);
-    return { same: same.pairs, moved: moved.pairs, from: from.pairs, fresh: from.after, gone: from.before, proved: from.proved };
+    const same = pairBy(before, after, piece => `${names.get(piece)!} ${alikeKey(piece, renamed)}`);
+    const moved = pairBy(same.before, same.after, piece => alikeKey(piece, renamed));
+    const from = fromOld(moved.before, moved.after, renamed);
+    return { same: same.pairs, moved: moved.pairs, from: from.pairs, fresh: from.after, gone: from.before, proved: from.proved, renamed };
 }
 
 /** Of the same wood and part, and cut alike. */
-export function alikeKey(piece: Piece): string {
-    return `${woodOf(piece)} ${piece.part} ${cutAlike(piece)}`;
+export function alikeKey(piece: Piece, renamed: StockNames): string {
+    return `${woodOf(piece, renamed)} ${piece.part} ${cutAlike(piece)}`;
 }
 
-/** Boards of one name and section are the same wood in either state, in whatever file they are declared. */
-export function woodOf({ stock: { name, species } }: Piece): string {
-    return `${name} ${species?.value ?? ''}`;
+/** Boards of one name and section are the same wood in either state, in whatever file they are declared, and where only their name is otherwise. */
+export function woodOf({ stock: { name, species } }: Piece, renamed: StockNames): string {
+    return `${renamed.stockBefore(name)} ${species?.value ?? ''}`;
 }
 
 /** So that the most wood is taken from what is there. */
-function fromOld(before: readonly Piece[], after: readonly Piece[]): Paired<Piece> & { proved: boolean } {
-    const pairs: Pair[] = [], was = grouped(before, woodOf);
+function fromOld(before: readonly Piece[], after: readonly Piece[], renamed: StockNames): Paired<Piece> & { proved: boolean } {
+    const pairs: Pair[] = [], was = grouped(before, piece => woodOf(piece, renamed));
     let proved = true;
-    for (const [wood, wanted] of grouped(after, woodOf)) {
+    for (const [wood, wanted] of grouped(after, piece => woodOf(piece, renamed))) {
         const old = was.get(wood) ?? [];
         const found = assign(old.length, wanted.length, (i, j) => gainOf(old[i]!, wanted[j]!));
         proved &&= found.proved;

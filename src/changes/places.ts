@@ -21,8 +21,8 @@ interface PlaceChanges {
  * are. So what is alike at the same place is the same, and of the rest it is told where it comes from.
  * @param pieces of the house
  */
-export function placeChanges({ before, after }: Pick<RoomChange, 'before' | 'after'>, { same, moved, from }: PieceChanges): PlaceChanges {
-    const there = pairBy(standing(before), standing(after), ({ piece, prisms }) => `${alikeKey(piece)} ${JSON.stringify(prisms)}`);
+export function placeChanges({ before, after }: Pick<RoomChange, 'before' | 'after'>, { same, moved, from, renamed }: PieceChanges): PlaceChanges {
+    const there = pairBy(standing(before), standing(after), ({ piece, prisms }) => `${alikeKey(piece, renamed)} ${JSON.stringify(prisms)}`);
     const alike = [...same, ...moved], placed = there.pairs.map(pair => ({ before: pair.before.piece, after: pair.after.piece }));
     const way = (of: 'before' | 'after', to: 'before' | 'after'): ReturnType<typeof followed> => followed(
         new Map(alike.map(pair => [pair[of], pair[to]])), new Map(placed.map(pair => [pair[to], pair[of]])), new Set(from.map(pair => pair[of])),

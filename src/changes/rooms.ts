@@ -5,25 +5,22 @@ import type { Direction } from '../job/model.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import { matchInOrder } from './in-order.ts';
 import type { Coffers, HouseThere, LineChange, LineThere, RoomChange, RoomThere } from './model.ts';
+import { pairBy, pairOnly } from './pair-by.ts';
 
-/** Rooms of both states together: of one name; else the only ones that are left of their file, which then has another name. */
+/**
+ * Rooms of both states together: of one name; else the only ones whose walls are as long, wherever they are written, and then the only ones that are
+ * left of their file, which have another name now.
+ */
 export function pairRooms(before: readonly RoomThere[], after: readonly RoomThere[]): { readonly before?: RoomThere; readonly after?: RoomThere }[] {
-    const left = [...before];
-    const take = (fits: (one: RoomThere) => boolean): RoomThere | undefined => {
-        const at = left.findIndex(fits);
-        return at < 0 ? undefined : left.splice(at, 1)[0];
-    };
-    const byName = after.map(now => {
-        const was = take(({ room }) => room.name === now.room.name && room.at.uri === now.room.at.uri) ?? take(({ room }) => room.name === now.room.name);
-        return { after: now, ...was && { before: was } };
-    });
-    const open = byName.filter(({ before: was }) => !was);
-    const inFile = (list: readonly RoomThere[], { room: { at } }: RoomThere): number => list.filter(({ room }) => room.at.uri === at.uri).length;
-    const paired = byName.map(pair => {
-        if (pair.before || inFile(open.map(one => one.after), pair.after) !== 1 || inFile(left, pair.after) !== 1) return pair;
-        return { ...pair, before: take(({ room }) => room.at.uri === pair.after.room.at.uri)! };
-    });
-    return [...paired, ...left.map(one => ({ before: one }))];
+    const here = pairBy(before, after, ({ room }) => `${room.at.uri} ${room.name}`), moved = pairBy(here.before, here.after, ({ room }) => room.name);
+    const asLarge = pairOnly(moved.before, moved.after, wallsOf), inFile = pairOnly(asLarge.before, asLarge.after, ({ room }) => room.at.uri);
+    const was = new Map([here, moved, asLarge, inFile].flatMap(({ pairs }) => pairs.map(pair => [pair.after, pair.before])));
+    return [...after.map(one => ({ after: one, ...was.has(one) && { before: was.get(one)! } })), ...inFile.before.map(one => ({ before: one }))];
+}
+
+function wallsOf({ room }: RoomThere): string | undefined {
+    const { ceiling } = layoutOf(room);
+    return ceiling && ceiling.walls.map(({ name, length }) => `${name} ${length}`).join(', ');
 }
 
 /** There in both states, and laid out in one alone: what of it is otherwise nobody can tell. */
@@ -81,7 +78,7 @@ function coffersOf(ceiling: Ceiling | undefined): Coffers {
     return { count: all.length, acrossNorth: range(all.map(({ west, east }) => east - west)), acrossEast: range(all.map(({ north, south }) => south - north)) };
 }
 
-/** Houses of both states together: under the same job; else of the same title; else with a room in common. */
+/** Houses of both states together: under the same job; else of the same title; else with a room in common; else, without a job, with a file in common. */
 export function pairHouses<House extends Pick<HouseThere, 'job' | 'rooms'>>(before: readonly House[], after: readonly House[]): { readonly before?: House; readonly after?: House }[] {
     const left = [...before], found = new Map<House, House>();
     const alike: ((was: House, is: House) => boolean)[] = [
@@ -89,6 +86,7 @@ export function pairHouses<House extends Pick<HouseThere, 'job' | 'rooms'>>(befo
         (was, is) => was.job.title !== undefined && was.job.title.value === is.job.title?.value,
         (was, is) => was.rooms.some(({ room }) => is.rooms.some(one => one.room.name === room.name && one.room.at.uri === room.at.uri)),
         (was, is) => was.rooms.some(({ room }) => is.rooms.some(one => one.room.name === room.name)),
+        (was, is) => !was.job.at && !is.job.at && was.rooms.some(({ room }) => is.rooms.some(one => one.room.at.uri === room.at.uri)),
     ];
     for (const isAlike of alike) for (const is of after) {
         const at = found.has(is) ? -1 : left.findIndex(was => isAlike(was, is));

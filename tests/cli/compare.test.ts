@@ -29,7 +29,7 @@ describe('two states', () => {
         expect(strictSchema('changes')(json)).toBe(true);
         expect(code).toBe(0);
         expect([json.before.revision, json.before.date, json.before.subject, json.after.subject]).toEqual(['one', '2026-03-02', 'State one', 'State two']);
-        expect(json.said).toEqual([{ what: ['room den', 'grid', 'coffers-north'], file: 'den.coffer', movedFrom: null, before: { value: '3', line: 10 }, after: { value: '4', line: 10 } }]);
+        expect(json.said).toEqual([{ what: ['room den', 'grid', 'coffers-north'], file: 'den.coffer', movedFrom: null, renamedFrom: null, before: { value: '3', line: 10 }, after: { value: '4', line: 10 } }]);
         const [den] = json.houses;
         // lines 1 and 2 of three coffers are the nearest of those of four; the third is new
         expect(den!.rooms[0]!.lines.map(({ before, after }) => [before?.name ?? null, after?.name ?? null])).toEqual([['1', '1'], [null, '2'], ['2', '3']]);
@@ -55,7 +55,7 @@ describe('two states', () => {
         const found = async (...states: string[]): Promise<unknown> => (await compare(cwd, ...states)).json.houses.map(({ findings }) => [findings.come, findings.gone].map(each => each.map(({ rule }) => rule).filter(rule => rule === 'readings-unread')));
         expect(await found('one', 'two')).toEqual([[['readings-unread'], []]]);
         // row by row, where both states have it
-        expect((await compare(cwd, 'one', 'two')).json.said).toEqual([{ what: ['row'], file: 'den.csv', movedFrom: null, before: { value: '3000,0,350', line: 3 }, after: { value: '3000,0,none', line: 3 } }]);
+        expect((await compare(cwd, 'one', 'two')).json.said).toEqual([{ what: ['row'], file: 'den.csv', movedFrom: null, renamedFrom: null, before: { value: '3000,0,350', line: 3 }, after: { value: '3000,0,none', line: 3 } }]);
         expect(await found('two', 'one')).toEqual([[[], ['readings-unread']]]);
         // the files lie as in the second
         expect(await found('two')).toEqual([[[], []]]);

@@ -7,7 +7,7 @@ import { counted } from '../../plain/words.ts';
 import type { Source } from '../../provenance/source.ts';
 import { printMoney } from '../../quantity/money.ts';
 import { printLength } from '../../quantity/print-length.ts';
-import { toldChanges, whatText } from '../../report/changes/said.ts';
+import { toldChanges, valuesOf, whatText } from '../../report/changes/said.ts';
 import { comparisonRows, FARES, fateText, isSame, jobOf, pieceRows, pieceWords, priceRows, roomWords, type RoomWords } from '../../report/changes/words.ts';
 import { differenceText } from '../../report/estimate/words.ts';
 import { standingNotice, standingOfRooms } from '../../report/standing.ts';
@@ -87,10 +87,10 @@ function foundContent(found: ChangesFound, width: number, sources: Sources): Fou
         ...since, isLooking, isBehind, unread, before: standingNotice(standingOfRooms(before.rooms)),
         isNew: !house.before, isSame: isSame(house), costs: price && house.before ? differenceText(price.total, price.currency) : '',
         said: toldChanges(found.said).map(({ change, holds }) => {
-            const { before: was, after: is, file, movedFrom } = change, one = (is ?? was)!;
+            const { file, movedFrom } = change, { was = '', is = '' } = valuesOf(change), one = (change.after ?? change.before)!;
             return {
-                what: `${whatText(change)}${holds > 0 ? ` (with ${counted(holds, 'line')})` : ''}`, before: was?.value ?? '', after: is?.value ?? '',
-                where: `${file}:${one.at.range.start.line + 1}${movedFrom === undefined ? '' : `, was in ${movedFrom}`}`, ...(is ? now : then)(one.at),
+                what: `${whatText(change)}${holds > 0 ? ` (with ${counted(holds, 'line')})` : ''}`, before: was, after: is,
+                where: `${file}:${one.at.range.start.line + 1}${movedFrom === undefined ? '' : `, was in ${movedFrom}`}`, ...(change.after ? now : then)(one.at),
             };
         }),
         ceilings: house.rooms.filter(room => !room.isSame || room.renamedFrom !== undefined).map(room => ceilingPart(room, job, width, since.commit, sources)),

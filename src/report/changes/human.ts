@@ -8,7 +8,7 @@ import { terminalParagraphs } from '../../text/terminal.ts';
 import { titleOfHouse } from '../house.ts';
 import { columns, wrap, type Paint } from '../look.ts';
 import { standingText } from '../standing.ts';
-import { toldChanges, whatText } from './said.ts';
+import { toldChanges, valuesOf, whatText } from './said.ts';
 import { stateText, type Compared } from './state.ts';
 import { comparisonRows, FARES, fateText, isSame, jobOf, pieceLines, pieceRows, priceRows, roomLines } from './words.ts';
 import { counted } from '../../plain/words.ts';
@@ -29,9 +29,9 @@ export function humanChanges({ before, after, changes }: Compared, paint: Paint)
 function said(changes: readonly SaidChange[], paint: Paint): string[] {
     if (changes.length === 0) return ['Nothing is said otherwise.'];
     return [paint.strong('WHAT IS SAID'), ...toldChanges(changes).flatMap(({ change, holds }) => {
-        const { before, after, file, movedFrom } = change, at = (after ?? before)!.at.range.start.line + 1;
+        const { before, after, file, movedFrom } = change, { was, is } = valuesOf(change), at = (after ?? before)!.at.range.start.line + 1;
         const more = holds > 0 ? ` (with ${counted(holds, 'line')})` : '';
-        const words = before && after ? `${valueText(before.value)} → ${valueText(after.value)}` : after ? `new${after.value === '' ? '' : `: ${after.value}`}${more}` : `gone${before!.value === '' ? '' : `: ${before!.value}`}${more}`;
+        const words = was !== undefined && is !== undefined ? `${valueText(was)} → ${valueText(is)}` : `${is === undefined ? 'gone' : 'new'}${(is ?? was) === '' ? '' : `: ${is ?? was}`}${more}`;
         const place = before && !after ? `${file}, was line ${at}` : `${file}:${at}${movedFrom === undefined ? '' : `, was in ${movedFrom}`}`;
         return [indented(paint.faint(cleanText(place))), ...wrap(`${whatText(change)}: ${words}`, WIDTH - 4).map(line => `    ${line}`)];
     })];

@@ -31,8 +31,8 @@ function stateJson({ name, commit, rooms }: StateTold): StateJson {
     return { revision: name, commit: commit.hash, date: commit.date || null, subject: commit.subject, standing };
 }
 
-function saidJson({ what, file, movedFrom, before, after }: SaidChange): SaidJson {
-    return { what, file, movedFrom: movedFrom ?? null, before: valueJson(before), after: valueJson(after) };
+function saidJson({ what, file, movedFrom, renamedFrom, before, after }: SaidChange): SaidJson {
+    return { what, file, movedFrom: movedFrom ?? null, renamedFrom: renamedFrom ?? null, before: valueJson(before), after: valueJson(after) };
 }
 function valueJson(statement: Statement | undefined): ValueJson | null {
     return statement ? { value: statement.value, line: statement.at.range.start.line + 1 } : null;

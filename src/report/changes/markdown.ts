@@ -7,7 +7,7 @@ import type { MarkdownText } from '../../text/fit.ts';
 import { page } from '../../text/markdown.ts';
 import { titleOfHouse } from '../house.ts';
 import { standingNotice, standingOfRooms } from '../standing.ts';
-import { toldChanges, whatText } from './said.ts';
+import { toldChanges, valuesOf, whatText } from './said.ts';
 import { stateText, type Compared } from './state.ts';
 import { comparisonRows, FARES, fateText, isSame, jobOf, pieceLines, pieceRows, priceRows, roomLines } from './words.ts';
 
@@ -27,9 +27,9 @@ function said(changes: readonly SaidChange[]): MarkdownText[] {
     if (changes.length === 0) return [page.words('Nothing is said otherwise.')];
     const value = (text: string | undefined): string => (text === undefined ? '' : text === '' ? 'said' : text);
     return [page.table(['Said', 'Before', 'Now', 'Where'], toldChanges(changes).map(({ change, holds }) => {
-        const { before, after, file, movedFrom } = change, at = (after ?? before)!.at.range.start.line + 1;
+        const { before, after, file, movedFrom } = change, { was, is } = valuesOf(change), at = (after ?? before)!.at.range.start.line + 1;
         return [
-            `${whatText(change)}${holds > 0 ? ` (with ${counted(holds, 'line')})` : ''}`, value(before?.value), value(after?.value),
+            `${whatText(change)}${holds > 0 ? ` (with ${counted(holds, 'line')})` : ''}`, value(was), value(is),
             `${file}:${at}${movedFrom === undefined ? '' : `, was in ${movedFrom}`}`,
         ];
     }))];

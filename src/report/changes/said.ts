@@ -32,3 +32,9 @@ function isInside({ what }: SaidChange, { what: outer }: SaidChange): boolean {
 export function whatText({ what }: SaidChange): string {
     return what.join(' › ');
 }
+
+/** What it said and says, as it is written; undefined where it is not there. A head that is called otherwise says its name. */
+export function valuesOf({ before, after, renamedFrom, what }: SaidChange): { readonly was: string | undefined; readonly is: string | undefined } {
+    if (renamedFrom === undefined) return { was: before?.value, is: after?.value };
+    return { was: `${renamedFrom} ${before!.value}`.trimEnd(), is: `${what[0]} ${after!.value}`.trimEnd() };
+}

@@ -35,6 +35,8 @@ export interface SaidJson {
     readonly file: string;
     /** The file it stood in before, where that is another. */
     readonly movedFrom: string | null;
+    /** Of the head of a block: what the block was called before, `room den`, where that is otherwise; null elsewhere. */
+    readonly renamedFrom?: string | null;
     /** As it is written; null where it is not there. */
     readonly before: ValueJson | null;
     readonly after: ValueJson | null;
