@@ -35,8 +35,10 @@ function houseChange({ before, after, pairs }: HousePair, renamed: Renamed): Hou
  * @param was what rooms were called before, by their names now
  */
 function findingChanges(before: readonly Finding[], after: readonly Finding[], was: ReadonlyMap<string, string>): HouseChange['findings'] {
-    const keyOf = ({ rule, severity, message, allowed }: Finding, room: string): string => JSON.stringify([rule, severity, message, room, Boolean(allowed)]);
-    const keys = new Map([...before.map(one => [one, keyOf(one, one.room ?? '')] as const), ...after.map(one => [one, keyOf(one, was.get(one.room ?? '') ?? one.room ?? '')] as const)]);
-    const { before: gone, after: come } = pairBy(before, after, one => keys.get(one)!);
+    const rooms = new Map([...before.map(one => [one, one.room] as const), ...after.map(one => [one, was.get(one.room ?? '') ?? one.room] as const)]);
+    const { before: gone, after: come } = pairBy(before, after, one => {
+        const { rule, severity, message, allowed } = one;
+        return JSON.stringify([rule, severity, message, rooms.get(one) ?? '', Boolean(allowed)]);
+    });
     return { come, gone };
 }

@@ -18,8 +18,11 @@ export function pairBy<T extends object>(before: readonly T[], after: readonly T
 /** Pairs of what is the only one of its key on either side; what has no key is in none. */
 export function pairOnly<T extends object>(before: readonly T[], after: readonly T[], keyOf: (one: T) => string | undefined): Paired<T> {
     const keys = new Map([...before, ...after].map(one => [one, keyOf(one)]));
-    const onlyOf = (list: readonly T[]): Map<string | undefined, T> => new Map([...grouped(list, one => keys.get(one))].flatMap(([key, [one, more]]) => (one && !more ? [[key, one]] : [])));
-    const was = onlyOf(before), is = onlyOf(after), isPaired = (one: T): boolean => keys.get(one) !== undefined && was.has(keys.get(one)) && is.has(keys.get(one));
+    const onlyOf = (list: readonly T[]): Map<string | undefined, T> => {
+        const byKey = grouped(list.filter(one => keys.get(one) !== undefined), one => keys.get(one));
+        return new Map([...byKey].filter(([, all]) => all.length === 1).map(([key, [one]]) => [key, one!]));
+    };
+    const was = onlyOf(before), is = onlyOf(after), isPaired = (one: T): boolean => was.has(keys.get(one)) && is.has(keys.get(one));
     return {
         pairs: after.filter(isPaired).map(one => ({ before: was.get(keys.get(one))!, after: one })),
         before: before.filter(one => !isPaired(one)), after: after.filter(one => !isPaired(one)),

@@ -55,11 +55,14 @@ function renamedBlocks(before: readonly StatedFile[], after: readonly StatedFile
 }
 
 function blocksOf(files: readonly StatedFile[]): Block[] {
-    return files.flatMap(({ statements, isTable }) => (isTable ? [] : [...grouped(statements, ({ within: [head] }) => head ?? '')].flatMap(([head, own]): Block[] => {
-        const [kind = '', name] = head.split(' ');
-        if (name === undefined || kind === 'room') return [];
-        return [{ kind, head, uri: own[0]!.at.uri, says: JSON.stringify(own.map(({ within, what, mark }) => JSON.stringify([within.slice(1), what, mark])).sort()) }];
-    })));
+    return files.filter(({ isTable }) => !isTable).flatMap(({ statements }) => [...grouped(statements, ({ within: [head] }) => head ?? '')].flatMap(blockOf));
+}
+
+function blockOf([head, own]: [string, Statement[]]): Block[] {
+    const [kind = '', name] = head.split(' ');
+    if (name === undefined || kind === 'room') return [];
+    const says = own.map(({ within, what, mark }) => JSON.stringify([within.slice(1), what, mark])).sort();
+    return [{ kind, head, uri: own[0]!.at.uri, says: JSON.stringify(says) }];
 }
 
 function nameOf(head: string): string {

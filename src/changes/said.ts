@@ -8,13 +8,14 @@ import type { Renamed } from './renamed.ts';
 /** `within` and `what` as the state before calls them: by these both states are held against each other. */
 interface Placed { readonly file: string; readonly within: readonly string[]; readonly what: string; readonly statement: Statement }
 interface File extends StatedFile { readonly placed: readonly Placed[] }
+type Names = Pick<Renamed, 'withinBefore' | 'whatBefore'>;
 
 /**
  * What is said in one state only, or otherwise in the other, in the order of the files. A statement is known by the blocks it stands in and by what
  * it says something of, not by its line: what is moved within its block, or with its block to another file, is the same. Of what may be said several
  * times (readings, boards that were cut) those that say the same are the same. A block that is called otherwise is the same, and its head says so.
  */
-export function saidChanges(before: readonly StatedFile[], after: readonly StatedFile[], renamed: Pick<Renamed, 'withinBefore' | 'whatBefore'> = NOTHING_RENAMED): SaidChange[] {
+export function saidChanges(before: readonly StatedFile[], after: readonly StatedFile[], renamed: Names = NOTHING_RENAMED): SaidChange[] {
     const olds = placedIn(besideIn(before, after), NOTHING_RENAMED), nows = placedIn(besideIn(after, before), renamed);
     const free = onceInBoth(olds, nows), movedFrom = movedFiles(olds, nows, free), placed = ({ placed: all }: File): readonly Placed[] => all;
     const was = grouped(olds.flatMap(placed), keyBy(free)), is = grouped(nows.flatMap(placed), keyBy(free, movedFrom));
@@ -32,12 +33,12 @@ function besideIn(files: readonly StatedFile[], others: readonly StatedFile[]): 
     return files.filter(({ name, isTable }) => !isTable || names.has(name));
 }
 
-const NOTHING_RENAMED: Pick<Renamed, 'withinBefore' | 'whatBefore'> = { withinBefore: ({ within }) => within, whatBefore: ({ what }) => what };
+const NOTHING_RENAMED: Names = { withinBefore: ({ within }) => within, whatBefore: ({ what }) => what };
 
-function placedIn(files: readonly StatedFile[], renamed: Pick<Renamed, 'withinBefore' | 'whatBefore'>): File[] {
-    return files.map(file => ({
-        ...file, placed: file.statements.map(statement => ({ file: file.name, within: renamed.withinBefore(statement), what: renamed.whatBefore(statement), statement })),
-    }));
+function placedIn(files: readonly StatedFile[], renamed: Names): File[] {
+    const placed = (file: string, statement: Statement): Placed => (
+        { file, within: renamed.withinBefore(statement), what: renamed.whatBefore(statement), statement });
+    return files.map(file => ({ ...file, placed: file.statements.map(statement => placed(file.name, statement)) }));
 }
 
 /** A head says its name too. */

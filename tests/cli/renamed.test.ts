@@ -15,7 +15,8 @@ async function compared(before: Files, after: Files) {
         cwd, said: said.map(({ what, renamedFrom, before: was, after: is }) => `${renamedFrom ?? ''}|${what.join(' ')}|${was?.value ?? '-'}|${is?.value ?? '-'}`),
         houses: houses.length, rooms: houses[0]!.rooms.map(({ name, renamedFrom, in: where }) => [name, renamedFrom, where]),
         otherwise: houses.map(({ pieces: { moved, from, fresh, gone } }) => moved.length + from.length + fresh.length + gone.length),
-        cut: houses.flatMap(({ cut }) => cut.map(({ id, fate }) => [id, fate])), price: houses[0]!.price?.total.amount, findings: houses.flatMap(({ findings: { come, gone } }) => [...come, ...gone]),
+        cut: houses.flatMap(({ cut }) => cut.map(({ id, fate }) => [id, fate])), price: houses[0]!.price?.total.amount,
+        findings: houses.flatMap(({ findings: { come, gone } }) => [...come, ...gone]),
     };
 }
 const study = (text: string): string => text.replace('room den', 'room study');
