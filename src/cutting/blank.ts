@@ -1,10 +1,11 @@
 import type { JobSettings } from '../job/model.ts';
 import { printLength } from '../quantity/print-length.ts';
-import { roundDown } from '../quantity/round.ts';
+import { roundDown, roundUp } from '../quantity/round.ts';
 import { TICKS_PER_INCH, TICKS_PER_MM, type Ticks } from '../quantity/ticks.ts';
 import type { Piece } from '../takeoff/model.ts';
 import { degreesOf } from '../takeoff/ends.ts';
 import { roughWidth } from '../takeoff/rough-width.ts';
+import { mayBeCutOnce } from './cut-once.ts';
 
 /** What a piece takes of a board before it is cut to length. */
 export interface Blank {
@@ -57,12 +58,15 @@ export function blankLength(piece: Piece, job: JobSettings): Ticks {
  * What a mitered piece's blank is cut longer, so that its miters are cut into fresh wood: a blade at 45 degrees leaves a slot that is
  * longer by 1.414 on the face than the kerf of the square cut beside it. By the steepest of its own miters, down to a division of the
  * tape; 0 where it has none. What lies beside it on the board loses nothing by it. And what the cut takes that parts a piece in two.
+ * Where it is cut straight from its board the next piece begins beyond the whole slot: there it is rounded up to the tape.
  */
-export function blankOver({ ends, work }: Piece, job: JobSettings): Ticks {
+export function blankOver(piece: Piece, job: JobSettings): Ticks {
+    const { ends, work } = piece;
     const halved = work.some(({ kind }) => kind === 'halve') ? job.kerf.value : 0;
     const steepest = ends.map(end => Math.abs(degreesOf(end))).reduce((most, degrees) => (degrees > most && degrees < 90 ? degrees : most), 0);
     if (steepest === 0) return halved;
     const finest = job.show.value === 'millimeters' ? TICKS_PER_MM / 10 : TICKS_PER_INCH / 128;
     const along = Math.ceil(job.kerf.value / Math.cos(steepest * Math.PI / 180) / finest - 1e-9) * finest;
-    return halved + Math.max(0, roundDown(along - job.kerf.value, job.cutTo.value));
+    const over = Math.max(0, along - job.kerf.value);
+    return halved + (mayBeCutOnce(piece, job) ? roundUp : roundDown)(over, job.cutTo.value);
 }

@@ -22,6 +22,8 @@ export interface JobSettings {
     /** Saw kerf, and what is cut off a board's two ends together before use (each end's share is half). */
     readonly kerf: Given<Ticks>;
     readonly endTrim: Given<Ticks>;
+    /** The longest piece that a stop reaches while the saw is at an angle; undefined: there is none. */
+    readonly miterStop?: Given<Ticks>;
     readonly longestBoard?: Given<Ticks>;
     /** What gets up the stair, cut; in a room that says its own, that. */
     readonly longestPiece?: Given<Ticks>;

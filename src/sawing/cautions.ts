@@ -1,4 +1,4 @@
-import type { Caution, Step } from './model.ts';
+import type { Caution, MiterStep, Step } from './model.ts';
 
 const PLACES: Readonly<Record<Step['do'], readonly string[]>> = {
     rip: ['Ripping: splitter or riving knife and guard in place, push stick for narrow strips, nobody behind the blade; the offcut is left alone until the blade has stopped.'],
@@ -25,12 +25,15 @@ const ALWAYS: readonly string[] = [
     'Primed or painted boards: look for staples and nails in the ends before they are trimmed; old paint is presumed to hold lead until it is tested.',
 ];
 
+/** What comes off between a stop and a leaning blade. */
+const AT_MITER_STOP = 'A piece between a stop and a tilted or turned blade can be lifted or thrown: board and piece both held or clamped clear of the blade, the blade let stop in the cut before anything is moved.';
+
 /** The usual cautions, each where the work meets it, once. */
-export function cautionsOf(steps: readonly Pick<Step, 'do'>[]): Caution[] {
+export function cautionsOf(steps: readonly (Pick<Step, 'do'> & Partial<Pick<MiterStep, 'cuts'>>)[]): Caution[] {
     if (steps.length === 0) return [];
-    const seen = new Set<string>();
+    const seen = new Set<string>(), isAtStop = steps.some(({ cuts = [] }) => cuts.some(({ takes }) => takes));
     const own = [
         ...new Set(steps.map(s => s.do)),
-    ].flatMap(at => PLACES[at].flatMap((words): Caution[] => (seen.has(words) ? [] : (seen.add(words), [{ at, words }]))));
+    ].flatMap(at => [...PLACES[at], ...at === 'miter' && isAtStop ? [AT_MITER_STOP] : []].flatMap((words): Caution[] => (seen.has(words) ? [] : (seen.add(words), [{ at, words }]))));
     return [...ALWAYS.map((words): Caution => ({ at: 'all', words })), ...own];
 }

@@ -20,7 +20,7 @@ export function crosscutsOf(boards: readonly LaidBoard[], of: CrosscutStep['of']
     for (const board of boards) {
         if (of === 'boards') for (const section of board.sections) at(section.to - section.from).sections.push({ board, section });
         for (const strip of board.strips) {
-            const cut = strip.pieces.filter(laid => (strip.section === undefined || isWholeStrip(strip, laid)) === (of === 'boards'));
+            const cut = strip.pieces.filter(laid => !laid.once && (strip.section === undefined || isWholeStrip(strip, laid)) === (of === 'boards'));
             for (const length of new Set(cut.map(p => p.to - p.from))) {
                 const setting = at(length);
                 const pieces = cut.filter(p => p.to - p.from === length);
@@ -33,6 +33,6 @@ export function crosscutsOf(boards: readonly LaidBoard[], of: CrosscutStep['of']
 }
 
 /** A piece that is as long as the section it is ripped from. */
-export function isWholeStrip({ section, along }: LaidStrip, { from, to }: LaidPiece): boolean {
-    return section !== undefined && from === 0 && to === along;
+export function isWholeStrip({ section, along }: LaidStrip, { from, to, once }: LaidPiece): boolean {
+    return !once && section !== undefined && from === 0 && to === along;
 }

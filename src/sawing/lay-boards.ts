@@ -6,7 +6,10 @@ import { blankLength } from '../cutting/blank.ts';
 import { rippedParts, stripNumbers } from '../cutting/rips.ts';
 import type { LaidBoard, LaidPiece, LaidSection, LaidStrip } from './model.ts';
 import { stockNames } from '../job/stock-names.ts';
-import { endsFromTheLeft } from '../takeoff/ends.ts';
+import { degreesOf, endsFromTheLeft, liesFlat, sawDegrees } from '../takeoff/ends.ts';
+import type { Piece } from '../takeoff/model.ts';
+import { compareEach } from '../plain/order.ts';
+import { mayBeCutOnce } from '../cutting/cut-once.ts';
 
 /**
  * Every board of a plan with the readings of a tape hooked on its left end. On a board the longest piece lies first, so
@@ -38,7 +41,10 @@ function layBoard(board: Board, stock: Stock, name: string, job: JobSettings): L
     };
 }
 
-/** The longest first, be it a piece or a section: so the stop, set from long to short, finds each at the end that is being cut. */
+/**
+ * The longest first, be it a piece or a section: so the stop, set from long to short, finds each at the end that is being cut. Then what is cut to its
+ * miters there, when all that is cut square is off: by the angle, the steepest first, and again the longest first.
+ */
 function layStrip(
     strip: Strip, number: number, along: Ticks, trim: Ticks, sections: readonly Ticks[], job: JobSettings,
 ): { strip: LaidStrip; sections: readonly LaidSection[] } {
@@ -46,12 +52,15 @@ function layStrip(
     let at = trim;
     const laid: LaidPiece[] = [];
     const off: LaidSection[] = [];
-    const pieces = strip.pieces.map(piece => ({ piece, length: blankLength(piece, job) }));
-    const all = [...pieces, ...sections.map((length, i) => ({ section: i + 1, length }))]
-        .sort((a, b) => b.length - a.length || ('piece' in a && 'piece' in b ? comparePieces(a.piece, b.piece) : 'piece' in a ? -1 : 'piece' in b ? 1 : a.section - b.section));
+    const once = cutOnce(strip, job), blanks = strip.pieces.filter(piece => !once.has(piece)).map(piece => ({ piece, length: blankLength(piece, job) }));
+    const all = [
+        ...[...blanks, ...sections.map((length, i) => ({ section: i + 1, length }))]
+            .sort((a, b) => b.length - a.length || ('piece' in a && 'piece' in b ? comparePieces(a.piece, b.piece) : 'piece' in a ? -1 : 'piece' in b ? 1 : a.section - b.section)),
+        ...[...once].map(piece => ({ piece, length: blankLength(piece, job) })),
+    ];
     for (const each of all) {
         const from = at, to = at + each.length;
-        if ('piece' in each) laid.push({ piece: each.piece, from, to, ends: endsFromTheLeft(each.piece) });
+        if ('piece' in each) laid.push({ piece: each.piece, from, to, ...once.has(each.piece) && { once: true }, ends: endsFromTheLeft(each.piece) });
         else off.push({ number: each.section, from, to });
         at = to + kerf;
     }
@@ -62,4 +71,16 @@ function layStrip(
         },
         sections: off,
     };
+}
+
+/**
+ * What is cut to its miters straight from a board or strip, in the order it lies there. Its edges have to be run before, so what is left there by then has
+ * to be run alike over its whole length; and what is ripped once it is cut to length has to be cut square for that.
+ */
+function cutOnce({ pieces, rippedTo }: Strip, job: JobSettings): Set<Piece> {
+    const able = pieces.filter(piece => mayBeCutOnce(piece, job) && (rippedTo !== undefined || piece.work.every(({ kind }) => kind !== 'rip')));
+    const edges = new Set(able.map(({ work }) => JSON.stringify(work.filter(({ kind }) => kind === 'rabbet' || kind === 'ease'))));
+    if (edges.size > 1) return new Set();
+    const order = (piece: Piece): number[] => [-sawDegrees(piece.ends[0]), -piece.cutOverall, Number(liesFlat(piece)), -degreesOf(piece.ends[0])];
+    return new Set(able.sort((a, b) => compareEach(order(a), order(b)) || comparePieces(a, b)));
 }

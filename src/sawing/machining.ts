@@ -95,6 +95,7 @@ function batches<Kind extends Edge['kind']>(boards: readonly LaidBoard[], kind: 
         return {
             work: alike[0]!.work, pieces: own, run: own.reduce((sum, piece) => sum + piece.cutOverall, 0) * (kind === 'ease' ? 2 : 1),
             whole: boards.filter(b => b.strips.length === 1 && b.strips[0]!.pieces.every(p => has.has(p.piece))),
+            uncut: boards.filter(b => b.strips.some(s => s.pieces.some(p => p.once && has.has(p.piece)))),
         };
     });
 }

@@ -5,15 +5,20 @@ import type { EndCut, FlatCut, Piece } from '../takeoff/model.ts';
 import { comparePieces } from '../takeoff/piece-order.ts';
 import { degreesOf, endsFromTheLeft, isTurned, liesFlat, sawDegrees } from '../takeoff/ends.ts';
 import { handAtSaw } from './lie.ts';
-import type { CopeStep, MiterCut, MiterStep } from './model.ts';
+import type { CopeStep, MiterCut, MiterStep, Take } from './model.ts';
 
 /**
  * The angles of the saw, the steepest first, each once. At an angle first the ends that have another miter still to come:
  * they are cut to the corner of the blank. Then, stop by stop from long to short, the ends that make the length: lefts,
- * rights, then the second ends of those mitered at both. Every mitered end is cut once.
+ * rights, then the second ends of those mitered at both, then what is cut straight from its board, both ends. Every mitered end is cut once.
+ * @param pieces that are cut square by then
+ * @param once what is cut straight from its board
  */
-export function mitersOf(pieces: readonly Piece[]): Omit<MiterStep, 'number'>[] {
-    const ends = pieces.filter(piece => piece.ends.some(isTurned)).sort(comparePieces).flatMap(endsToCut);
+export function mitersOf(pieces: readonly Piece[], once: readonly Take[] = []): Omit<MiterStep, 'number'>[] {
+    const ends = [
+        ...pieces.filter(piece => piece.ends.some(isTurned)).sort(comparePieces).flatMap(endsToCut),
+        ...once.flatMap(take => take.pieces.map(laid => ({ ...endsToCut(laid.piece).at(-1)!, from: { ...take, pieces: [laid] } }))),
+    ];
     return [...grouped(ends, settingOf).values()].sort(([a], [b]) => compareEach(angleAt(a!), angleAt(b!)))
         .map(own => ({ do: 'miter', degrees: own[0]!.degrees, ...own[0]!.flat && { flat: own[0]!.flat }, cuts: gather(own) }));
 }
@@ -38,7 +43,7 @@ function isCoped({ cut }: EndCut): boolean {
     return cut === 'coped';
 }
 
-interface EndToCut { readonly piece: Piece; readonly degrees: number; readonly end: 'left' | 'right'; readonly long: MiterCut['long']; readonly flat?: FlatCut; readonly isLast: boolean }
+interface EndToCut { readonly piece: Piece; readonly degrees: number; readonly end: 'left' | 'right'; readonly long: MiterCut['long']; readonly flat?: FlatCut; readonly isLast: boolean; readonly from?: Take }
 
 /** The piece's mitered ends in the order they are cut: the steeper first, of two alike the left one. */
 function endsToCut(piece: Piece): EndToCut[] {
@@ -54,19 +59,27 @@ function longAt(end: EndCut): MiterCut['long'] {
 }
 
 function gather(ends: readonly EndToCut[]): MiterCut[] {
-    const cuts = new Map<string, MiterCut & { pieces: Piece[] }>();
-    for (const { piece, end, long, isLast } of ends) {
+    const cuts = new Map<string, MiterCut & { pieces: Piece[]; takes?: Take[] }>();
+    for (const { piece, end, long, isLast, from } of ends) {
         const hand = handAtSaw(piece)!;
         const stop = isLast ? piece.cutOverall : undefined;
-        const flat = liesFlat(piece), key = JSON.stringify([stop, end, hand, long, flat]);
-        atKey(cuts, key, () => ({ ...stop !== undefined && { stop }, end, long, flat, hand, pieces: [] })).pieces.push(piece);
+        const flat = liesFlat(piece), key = JSON.stringify([stop, end, hand, long, flat, from !== undefined]);
+        const cut = atKey(cuts, key, () => ({ ...stop !== undefined && { stop }, end, long, flat, hand, pieces: [], ...from && { takes: [] } }));
+        cut.pieces.push(piece);
+        if (from) cut.takes = withTake(cut.takes ?? [], from);
     }
     return [...cuts.values()].sort((a, b) => compareEach(placeOf(a), placeOf(b)));
 }
 
+/** Takes of one strip are one. */
+function withTake(takes: readonly Take[], { board, strip, pieces }: Take): Take[] {
+    const last = takes.at(-1);
+    return last?.strip === strip ? [...takes.slice(0, -1), { ...last, pieces: [...last.pieces, ...pieces] }] : [...takes, { board, strip, pieces }];
+}
+
 /** Ends without a stop, then the long stops first; at one stop by hand, and what is cut alike but for how it lies together. */
-function placeOf({ stop = Number.MAX_SAFE_INTEGER, hand, end, flat, long }: MiterCut): number[] {
-    return [-stop, HANDS.indexOf(hand), ENDS.indexOf(end), Number(flat), LONG.indexOf(long)];
+function placeOf({ stop = Number.MAX_SAFE_INTEGER, hand, end, flat, long, takes }: MiterCut): number[] {
+    return [-stop, Number(takes !== undefined), HANDS.indexOf(hand), ENDS.indexOf(end), Number(flat), LONG.indexOf(long)];
 }
 const HANDS: readonly MiterCut['hand'][] = ['left', 'right', 'either', 'both ends'];
 const ENDS: readonly MiterCut['end'][] = ['left', 'right'];

@@ -57,11 +57,13 @@ export interface LaidStrip {
      */
     readonly rest: Ticks;
 }
-/** A piece's blank: cut square, its miters come later. */
+/** A piece's blank: cut square, its miters come later. Or what a piece takes of its board that is cut to its miters there. */
 export interface LaidPiece {
     readonly piece: Piece;
     /** Readings of the tape at its two ends. The kerf lies right of `to`. */
     readonly from: Ticks; readonly to: Ticks;
+    /** Cut straight from the board at a stop for miters; it lies behind all that is cut square. */
+    readonly once?: true;
     /** As it lies: left and right end, see `endsFromTheLeft`. */
     readonly ends: readonly [EndCut, EndCut];
 }
@@ -124,6 +126,8 @@ interface Machining extends Numbered {
     readonly pieces: readonly Piece[];
     /** Boards that hold nothing else: these may be run whole, before they are crosscut. */
     readonly whole: readonly LaidBoard[];
+    /** Boards that hold some of the pieces still: what is left of these, or of their strips, is run in one. */
+    readonly uncut: readonly LaidBoard[];
     /** Length of the run over all pieces. */
     readonly run: Ticks;
     readonly passes: number;
@@ -133,7 +137,7 @@ export interface RabbetStep extends Machining {
 }
 export interface EaseStep extends Machining { readonly do: 'ease'; readonly by: Ticks }
 
-/** One angle of the saw, from square: first the ends that need no stop, then a stop for every length, the long ones first. */
+/** One angle of the saw, from square: first the ends of blanks that need no stop, then a stop for every length, the long ones first. */
 export interface MiterStep extends Numbered {
     readonly do: 'miter';
     readonly degrees: number;
@@ -153,6 +157,8 @@ export interface MiterCut {
     /** `either` where nothing tells the ends apart. */
     readonly hand: 'left' | 'right' | 'both ends' | 'either';
     readonly pieces: readonly Piece[];
+    /** Both ends, straight from these boards, which hold them at the end that is being cut: first one end there, then the other at the stop. */
+    readonly takes?: readonly Take[];
 }
 /** Ends that are cut at their angle and then sawn back along the line of their profile, so that they fit over the face of the piece they meet. */
 export interface CopeStep extends Numbered { readonly do: 'cope'; readonly ends: number; readonly pieces: readonly Piece[] }

@@ -1,3 +1,4 @@
+import { sawDegrees } from '../takeoff/ends.ts';
 import { isWholeStrip } from './crosscuts.ts';
 import type { LaidBoard, SetUps, Step } from './model.ts';
 
@@ -18,9 +19,9 @@ export function setUpsOf(steps: readonly Step[], boards: readonly LaidBoard[]): 
 
 /**
  * A board comes to the stop once for every length that it holds, sections among them, and each section once for every length of its strips,
- * which are cut together.
+ * which are cut together; what is cut to its miters straight from it, by the angle.
  */
 export function pickUpsOf({ strips, sections }: LaidBoard): number {
-    const stops = strips.flatMap(strip => strip.pieces.filter(p => !isWholeStrip(strip, p)).map(p => `${strip.section ?? ''} ${p.to - p.from}`));
-    return new Set([...stops, ...sections.map(({ from, to }) => ` ${to - from}`)]).size;
+    const stops = strips.flatMap(strip => strip.pieces.filter(p => !isWholeStrip(strip, p)).map(p => `${strip.section ?? ''} ${p.to - p.from} ${p.once ? sawDegrees(p.ends[0]) : ''}`));
+    return new Set([...stops, ...sections.map(({ from, to }) => ` ${to - from} `)]).size;
 }

@@ -6,7 +6,8 @@ import type { Piece } from '../../src/takeoff/model.ts';
 
 /**
  * Goes over an order with the plan and the job in hand and nothing of the sawing: every piece at one stop and on one
- * board, marks that rise, sums that are the board, every stop finding its pieces at the ends, every miter cut once.
+ * board, marks that rise, sums that are the board, every stop finding its pieces at the ends, every miter cut once; what is cut straight to its
+ * miters behind all that is cut square, beyond the whole slot of the cut before it.
  */
 export function checkSawOrder(order: SawOrder, plan: BoardPlan, job: JobSettings): void {
     const kerf = job.kerf.value;
@@ -33,7 +34,7 @@ export function checkSawOrder(order: SawOrder, plan: BoardPlan, job: JobSettings
                 expect(to - from).toBeGreaterThanOrEqual(long);
                 if (degrees.length === 0) expect(to - from).toBe(long);
                 // no more over than a slanted kerf is longer than a square one, on the finest mark above it
-                else expect(to - from - long).toBeLessThanOrEqual(Math.ceil((kerf / Math.cos(Math.max(...degrees) * Math.PI / 180) - kerf) / 127) * 127);
+                else expect(to - from - long).toBeLessThanOrEqual(Math.ceil((kerf / Math.cos(Math.max(...degrees) * Math.PI / 180) - kerf) / 127) * 127 + (job.miterStop ? job.cutTo.value : 0));
             }
             expect(strip.rest, 'trim, blanks, sections, kerfs and rest are the board').toBe(strip.along - at);
             const farTrim = strip.section === undefined ? job.endTrim.value - strip.trim : 0;
@@ -48,7 +49,31 @@ export function checkSawOrder(order: SawOrder, plan: BoardPlan, job: JobSettings
         if (widest > 0) expect(widest).toBeLessThanOrEqual(boardAcross!);
         expect(besideStrips).toBe(widest > 0 ? Math.max(0, boardAcross! - widest - kerf) : 0);
     }
+    checkOnce(order, job);
     checkSteps(order);
+}
+
+/** Both ends of what is cut once are mitered alike, a stop reaches it, and the slots of two cuts in line do not touch the pieces. */
+function checkOnce({ boards, steps }: SawOrder, { kerf, miterStop }: JobSettings): void {
+    for (const { strips } of boards) for (const { pieces } of strips) {
+        const first = pieces.findIndex(p => p.once);
+        expect(pieces.slice(Math.max(0, first)).every(p => p.once === pieces[Math.max(0, first)]?.once), 'behind all that is cut square').toBe(true);
+        for (const [i, { piece, from, to, once }] of pieces.entries()) {
+            if (!once) continue;
+            const [a, b] = piece.ends.map(end => end.degrees!), slot = kerf.value / Math.cos(Math.abs(a!) * Math.PI / 180);
+            expect(a).toBe(b);
+            expect(piece.cutOverall).toBeLessThanOrEqual(miterStop!.value);
+            // its long points begin at `from`; the slot beyond them ends before the next piece
+            if (pieces[i + 1]) expect(from + piece.cutOverall + slot).toBeLessThanOrEqual(pieces[i + 1]!.from + 1);
+            expect(to + kerf.value, 'so much is reckoned for it').toBeGreaterThanOrEqual(from + piece.cutOverall + slot - 1);
+        }
+    }
+    const taken = steps.flatMap(step => (step.do === 'miter' ? step.cuts.flatMap(({ takes = [], pieces }) => {
+        expect(takes.length === 0 || takes.reduce((sum, take) => sum + take.pieces.length, 0) === pieces.length).toBe(true);
+        return takes.flatMap(take => take.pieces);
+    }) : []));
+    expect(new Set(taken)).toEqual(new Set(boards.filter(b => b.from !== 'already cut').flatMap(b => b.strips.flatMap(s => s.pieces.filter(p => p.once)))));
+    expect(taken).toHaveLength(new Set(taken).size);
 }
 
 function checkSteps({ boards, steps, setUps }: SawOrder): void {
@@ -64,6 +89,12 @@ function checkSteps({ boards, steps, setUps }: SawOrder): void {
     const stops: { of: string; stop: number }[] = [];
     const cut: Piece[] = [];
     for (const step of steps) {
+        // straight from a board: what is next at its near end, too
+        if (step.do === 'miter') for (const { takes = [] } of step.cuts) for (const { board, strip, pieces } of takes) for (const laid of pieces) {
+            cut.push(laid.piece);
+            expect(strip.rippedTo === undefined ? next.get(board)!.shift() : along.get(strip)!.shift()).toBe(laid);
+            if (strip.rippedTo !== undefined) expect(ripped.has(`${board.name}/${strip.number}`), 'its strip is ripped by then').toBe(true);
+        }
         if (step.do === 'rip' && (step.what === 'boards' || step.what === 'sections')) for (const { board, strips } of step.boards) for (const number of strips) {
             const { section } = board.strips.find(s => s.number === number)!;
             expect(section === undefined || off.has(`${board.name}/${section}`), 'ripped once it is cut off').toBe(true);
@@ -99,7 +130,8 @@ function checkSteps({ boards, steps, setUps }: SawOrder): void {
 
     // every mitered end once, at its own angle; the last cut of a piece makes its length
     const ends = new Map<string, { degrees: number; end: string; stop: number | undefined }[]>();
-    for (const step of steps) if (step.do === 'miter') for (const { pieces, stop, end, hand } of step.cuts) for (const piece of pieces) {
+    for (const step of steps) if (step.do === 'miter') for (const { pieces, stop, end, hand, takes } of step.cuts) for (const piece of pieces) {
+        if (takes) ends.set(piece.id, [...ends.get(piece.id) ?? [], { degrees: step.degrees, end: end === 'right' ? 'left' : 'right', stop: undefined }]);
         ends.set(piece.id, [...ends.get(piece.id) ?? [], { degrees: step.degrees, end, stop }]);
         const miters = piece.ends.filter(isMitered).length;
         expect(hand).toBe(miters === 2 ? 'both ends' : piece.hand ?? 'either');
@@ -128,7 +160,8 @@ function checkSteps({ boards, steps, setUps }: SawOrder): void {
     const firstOf = (kind: string): number => { const i = steps.findIndex(s => s.do === kind); return i < 0 ? Infinity : i; };
     for (const [before, after] of [['crosscut', 'rabbet'], ['rabbet', 'miter'], ['crosscut', 'miter'], ['miter', 'slots']] as const) expect(last(before)).toBeLessThan(firstOf(after));
 
-    const perBoard = open.map(b => steps.reduce((sum, s) => sum + (s.do !== 'crosscut' ? 0 : new Set([
+    const perBoard = open.map(b => steps.reduce((sum, s) => sum + (s.do === 'miter' ? s.cuts.reduce((many, { takes = [] }) => many
+        + new Set(takes.filter(t => t.board === b).map(t => t.strip.section)).size, 0) : s.do !== 'crosscut' ? 0 : new Set([
         ...s.takes.filter(t => t.board === b).map(t => (s.of === 'strips' ? t.strip.section : undefined)), ...s.sections.filter(t => t.board === b).map(() => undefined),
     ]).size), 0));
     expect(setUps.pickUps).toBe(perBoard.reduce((a, b) => a + b, 0));

@@ -146,6 +146,7 @@ export const TRIALS: Readonly<Record<string, Trial>> = {
     'Job.cut-to': is('cut-to           1/32"', 'cut-to           1/8"'),
     'Job.cut-tolerance': is('cut-tolerance    1/64"', 'cut-tolerance    1/16"'),
     'Job.kerf': is('kerf             1/8"', 'kerf             1/4"'),
+    'Job.miter-stop': is('miter-stop       8\'', 'miter-stop       2\'', ['end-trim         1"', 'miter-stop       8\'\n  end-trim         1"']),
     'Job.end-trim': is('end-trim         1"', 'end-trim         2"'),
     'Job.longest-piece': is('longest-piece    6\'', 'longest-piece    5\'', ['longest-board    12\'', 'longest-board    12\'\n  longest-piece    6\'']),
     'Wall.splice': is('splice 4\'', 'splice 4\' 3"', ['  wall east   7\' 2"\n', '  wall east   7\' 2" { splice 4\' }\n']),

@@ -1,3 +1,4 @@
+import { cutOff } from '../../sawing/cut-off.ts';
 import type { SawOrder } from '../../sawing/model.ts';
 import { isTurned } from '../../takeoff/ends.ts';
 import { circle, line, polygon, rectangle, text, type Item } from '../display-list.ts';
@@ -41,12 +42,14 @@ function notes(order: SawOrder): readonly string[] {
     const show = job.show.value;
     const pieces = boards.flatMap(b => b.strips).flatMap(s => s.pieces).map(p => p.piece);
     const mitered = pieces.some(p => p.ends.some(isTurned));
+    const isOnce = steps.some(step => step.do === 'miter' && cutOff(step).length > 0);
     const over = Math.max(0, ...steps.map(s => (s.do === 'crosscut' ? s.over : 0)));
     return [
         'Cut by the stops: each serves all boards. Readings are for laying out and for checking.',
         `The tape is hooked on the left end. Kerf ${figureWithUnit(job.kerf.value, show)}, right of every mark.`,
         ...mitered ? [
             'Mitered boards lie back up, groove edge at the fence: a left has its miter on the left.',
+            ...isOnce ? [`What is mitered alike at both ends is cut straight to its miters, behind all that is cut square.`] : [],
             `Blanks are cut square${over > 0 ? `, ${figureWithUnit(over, show)} over the long points` : ''}; miters come later. Lengths are between the long points.`,
         ] : [],
         'Lengths to scale, widths and miters not.',
@@ -54,10 +57,10 @@ function notes(order: SawOrder): readonly string[] {
 }
 
 function stopRows({ steps, job }: SawOrder): readonly StripRow[] {
-    return steps.flatMap((step): StripRow[] => (step.do === 'crosscut' ? [{
-        kind: 'pair', left: `${step.number} · ${figure(step.stop, job.show.value)}${step.by === 'tape' ? ' by tape' : ''}`,
-        right: String(step.takes.reduce((sum, take) => sum + take.pieces.length, 0)),
-    }] : []));
+    return steps.flatMap(step => cutOff(step).map(({ number, stop, takes }): StripRow => ({
+        kind: 'pair', left: `${number} · ${figure(stop, job.show.value)}${step.do === 'miter' ? ` at ${step.degrees}°` : step.do === 'crosscut' && step.by === 'tape' ? ' by tape' : ''}`,
+        right: String(takes.reduce((sum, take) => sum + take.pieces.length, 0)),
+    })));
 }
 
 function careRows(): readonly StripRow[] {

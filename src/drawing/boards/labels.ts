@@ -1,3 +1,4 @@
+import { cutOff } from '../../sawing/cut-off.ts';
 import type { LaidBoard, LaidPiece, LaidStrip, SawOrder } from '../../sawing/model.ts';
 import { partsTitle, partTitle, PLURAL } from '../../job/part.ts';
 import { grouped } from '../../plain/groups.ts';
@@ -50,9 +51,7 @@ interface Cut { readonly laid: LaidPiece; readonly board: LaidBoard; readonly st
 interface Labeled extends Cut { readonly bundle: readonly Cut[] }
 
 function cutsInOrder({ steps }: SawOrder): Cut[] {
-    return steps.flatMap(step => (step.do === 'crosscut'
-        ? step.takes.flatMap(({ board, strip, pieces }) => pieces.map(laid => ({ laid, board, strip, step: step.number })))
-        : []));
+    return steps.flatMap(cutOff).flatMap(({ number, takes }) => takes.flatMap(({ board, strip, pieces }) => pieces.map(laid => ({ laid, board, strip, step: number }))));
 }
 
 /**

@@ -1,5 +1,6 @@
 import type { Show } from '../../quantity/print-length.ts';
 import type { Ticks } from '../../quantity/ticks.ts';
+import { cutOff } from '../../sawing/cut-off.ts';
 import type { LaidPiece, SawOrder } from '../../sawing/model.ts';
 import { nameInRoom } from '../../takeoff/ids.ts';
 import type { Piece } from '../../takeoff/model.ts';
@@ -22,7 +23,7 @@ export interface BoardView {
 /** The same for each board of an order, of which there may be very many. */
 const known = kept((order: SawOrder) => {
     const steps = new Map<LaidPiece, number>();
-    for (const step of order.steps) if (step.do === 'crosscut') for (const take of step.takes) for (const piece of take.pieces) steps.set(piece, step.number);
+    for (const { number, takes } of order.steps.flatMap(cutOff)) for (const { pieces } of takes) for (const piece of pieces) steps.set(piece, number);
     const rooms = new Set(order.boards.flatMap(b => b.strips).flatMap(s => s.pieces).map(p => p.piece.room));
     return { steps, rooms: rooms.size, longest: Math.max(1, ...order.boards.map(b => b.along)) };
 });

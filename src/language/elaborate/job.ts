@@ -29,7 +29,7 @@ export function readJob(reading: Reading, declaration: ast.Job | undefined): Job
         cutTolerance: reading.length('cut-tolerance'),
         kerf: usual('kerf', reading.length('kerf') ?? standing(reading, r => r.length('kerf'))!),
         endTrim: usual('end-trim', reading.length('end-trim') ?? standing(reading, r => r.length('end-trim'))!),
-        longestBoard: reading.length('longest-board'), longestPiece: reading.length('longest-piece'),
+        miterStop: reading.length('miter-stop'), longestBoard: reading.length('longest-board'), longestPiece: reading.length('longest-piece'),
         shortestOffcut: usual('shortest-offcut', reading.length('shortest-offcut') ?? standing(reading, r => r.length('shortest-offcut'))!),
         offcutWorth: shareOf(reading),
         boards: reading.word('boards'), poolHidden: poolOf(reading),

@@ -11,7 +11,7 @@ import { printLength, printMark, type Show, type Tape } from '../../quantity/pri
 import { titleOfHouse } from '../../report/house.ts';
 import { choiceText } from '../../report/choice.ts';
 import { spareText } from '../../report/spare.ts';
-import { HOW_TO_MITER, namesIn, STAGES, stepWords } from '../../report/sawing/step-words.ts';
+import { howToMiter, namesIn, STAGES, stepWords } from '../../report/sawing/step-words.ts';
 import { setUpsText } from '../../report/sawing/human.ts';
 import { tapingOf, tapingWords, type LaidBoard, type LaidPiece, type LaidStrip, type SawOrder } from '../../sawing/index.ts';
 import { fingerprintOf } from '../../takeoff/cut-alike.ts';
@@ -156,7 +156,7 @@ function stagesOf(order: SawOrder, nameOf: (piece: Piece) => string): StageOnPag
         if (steps.length === 0) return [];
         const kinds = new Set<string>(steps.map(step => step.do));
         return [{
-            title: stage.title, notes: steps[0]!.do === 'miter' ? HOW_TO_MITER : [], cautions: order.cautions.filter(c => kinds.has(c.at)).map(c => c.words),
+            title: stage.title, notes: steps[0]!.do === 'miter' ? howToMiter(steps) : [], cautions: order.cautions.filter(c => kinds.has(c.at)).map(c => c.words),
             steps: steps.map(step => {
                 const words = stepWords(step, order, nameOf);
                 // a step that has changed is another one, whatever its number

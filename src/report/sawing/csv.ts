@@ -1,7 +1,7 @@
 import { tapeOf } from '../../job/tape.ts';
 import type { Ticks } from '../../quantity/ticks.ts';
 import { printMark } from '../../quantity/print-length.ts';
-import { tapingOf, tapingWords } from '../../sawing/index.ts';
+import { cutOff, tapingOf, tapingWords } from '../../sawing/index.ts';
 import { decimal, unitOf } from '../csv.ts';
 import { rowOf, type Cell } from '../../text/csv.ts';
 import { titleOf } from '../house.ts';
@@ -20,7 +20,7 @@ const HEADER = [
 
 type Row = Readonly<Partial<Record<(typeof HEADER)[number], Cell>>>;
 
-/** A row for every crosscut in the order of the saw, with the readings of its marks on its board. */
+/** A row for every piece that is cut off a board, in the order of the saw, with the readings of its marks on its board. */
 export function csvSaw(houses: readonly HouseSaw[]): CsvText {
     return csvStanding(HEADER, houses.map(one => ({ standing: standingOfRooms(one.house.rooms), rows: rowsOf(one).map(row => rowOf(HEADER, row)) })));
 }
@@ -28,8 +28,7 @@ export function csvSaw(houses: readonly HouseSaw[]): CsvText {
 function rowsOf({ house: { job }, order }: HouseSaw): Row[] {
     const show = job.show.value, nameOf = stockNames(order.boards.map(({ stock }) => stock));
     const number = (ticks: Ticks): number => decimal(ticks, show), text = (ticks: Ticks): string => printMark(ticks, tapeOf(job));
-    const crosscuts = order.steps.filter(step => step.do === 'crosscut');
-    return crosscuts.flatMap(step => step.takes.flatMap(({ board, strip, pieces }) => pieces.map((laid): Row => {
+    return order.steps.flatMap(cutOff).flatMap(step => step.takes.flatMap(({ board, strip, pieces }) => pieces.map((laid): Row => {
         const { piece, from, to, ends } = laid, { back, face } = toldLengths(piece);
         return {
             job: titleOf(job), step: step.number, stock: nameOf(board.stock), board: board.number, strip: strip.rippedTo === undefined ? null : strip.number,

@@ -8,7 +8,7 @@ import { titleOf } from '../house.ts';
 import { columns, wrap, type Paint } from '../look.ts';
 import { cleanText } from '../../text/clean-text.ts';
 import { standingText } from '../standing.ts';
-import { countedParts, HOW_TO_MITER, namesIn, STAGES, stepWords } from './step-words.ts';
+import { countedParts, howToMiter, namesIn, STAGES, stepWords } from './step-words.ts';
 import type { HouseSaw } from './house-saw.ts';
 import { stockNames } from '../../job/stock-names.ts';
 import type { TerminalText } from '../../text/fit.ts';
@@ -56,7 +56,7 @@ function stageText(title: string, steps: readonly Step[], order: SawOrder, nameO
     if (steps.length === 0) return [];
     const kinds = [...new Set(steps.map(step => step.do))];
     return [
-        '', paint.strong(title.toUpperCase()), ...kinds.flatMap(kind => cautionLines(order, kind)), ...steps[0]!.do === 'miter' ? HOW_TO_MITER.flatMap(words => wrap(words, WIDTH)) : [],
+        '', paint.strong(title.toUpperCase()), ...kinds.flatMap(kind => cautionLines(order, kind)), ...steps[0]!.do === 'miter' ? howToMiter(steps).flatMap(words => wrap(words, WIDTH)) : [],
         ...steps.flatMap(step => {
             const { set, lines } = stepWords(step, order, nameOf);
             return [`${String(step.number).padStart(4)}  ${paint.strong(set)}`, ...lines.flatMap(words => wrap(words, WIDTH - 8).map(line => `        ${line}`))];

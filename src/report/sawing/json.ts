@@ -1,7 +1,7 @@
 import { stockNames } from '../../job/stock-names.ts';
 import { roundDown, roundTo } from '../../quantity/round.ts';
 import type { Ticks } from '../../quantity/ticks.ts';
-import { tapingOf, type BoardRef, type LaidBoard, type LaidStrip, type SawOrder, type Step } from '../../sawing/index.ts';
+import { tapingOf, type BoardRef, type LaidBoard, type LaidStrip, type SawOrder, type Step, type Take } from '../../sawing/index.ts';
 import type { EndCut, Piece } from '../../takeoff/model.ts';
 import { lengthJson, type LengthJson } from '../amounts-json.ts';
 import { printJson } from '../../text/json.ts';
@@ -42,6 +42,10 @@ function head<S extends Step>(step: S): { number: number; do: S['do']; stage: st
     return { number: step.number, do: step.do, stage: STAGES.find(s => s.has(step))!.title };
 }
 
+function takeJson({ board, strip, pieces }: Take): { board: string; strip: number; pieces: string[] } {
+    return { board: board.name, strip: strip.number, pieces: ids(pieces.map(p => p.piece)) };
+}
+
 function stepJson(step: Step, order: SawOrder): HouseJson['steps'][number] {
     const length = lengthIn(order);
     switch (step.do) {
@@ -49,7 +53,7 @@ function stepJson(step: Step, order: SawOrder): HouseJson['steps'][number] {
         case 'crosscut': return {
             ...head(step), stop: length(step.stop), by: step.by, over: length(step.over),
             of: step.of, sections: step.sections.map(({ board, section }) => ({ board: board.name, section: section.number })),
-            takes: step.takes.map(({ board, strip, pieces }) => ({ board: board.name, strip: strip.number, pieces: ids(pieces.map(p => p.piece)) })),
+            takes: step.takes.map(takeJson),
         };
         case 'blocks': return {
             ...head(step),
@@ -58,14 +62,16 @@ function stepJson(step: Step, order: SawOrder): HouseJson['steps'][number] {
             )),
         };
         case 'rabbet': return {
-            ...head(step), width: length(step.width), height: length(step.height), edge: `${step.edge}-${step.face}`, passes: step.passes, run: length(step.run), pieces: ids(step.pieces), wholeBoards: step.whole.map(b => b.name),
+            ...head(step), width: length(step.width), height: length(step.height), edge: `${step.edge}-${step.face}`, passes: step.passes, run: length(step.run), pieces: ids(step.pieces), wholeBoards: step.whole.map(b => b.name), uncutBoards: step.uncut.map(b => b.name),
             gauging: { every: step.gauging.every, warn: length(step.gauging.warn), reject: length(step.gauging.reject) },
         };
-        case 'ease': return { ...head(step), by: length(step.by), passes: step.passes, run: length(step.run), pieces: ids(step.pieces), wholeBoards: step.whole.map(b => b.name) };
+        case 'ease': return { ...head(step), by: length(step.by), passes: step.passes, run: length(step.run), pieces: ids(step.pieces), wholeBoards: step.whole.map(b => b.name), uncutBoards: step.uncut.map(b => b.name) };
         case 'miter': return {
             ...head(step), degrees: step.degrees, ...step.flat && { flat: step.flat },
             cuts: step.cuts.map(
-                ({ stop, end, long, flat, hand, pieces }) => ({ stop: stop === undefined ? null : length(stop), end, long, flat, hand, pieces: ids(pieces) })
+                ({ stop, end, long, flat, hand, pieces, takes = [] }) => (
+                    { stop: stop === undefined ? null : length(stop), end, long, flat, hand, pieces: ids(pieces), takes: takes.map(takeJson) }
+                ),
             ),
         };
         case 'cope': return { ...head(step), ends: step.ends, pieces: ids(step.pieces) };

@@ -42,6 +42,8 @@ interface Run extends OnPieces {
     readonly run: LengthJson;
     /** Boards that hold nothing else and may be run whole before they are crosscut. */
     readonly wholeBoards: readonly string[];
+    /** Boards that hold some of the pieces still, to be cut straight to their miters afterwards: what is left of these is run in one. */
+    readonly uncutBoards?: readonly string[];
 }
 
 /** One setting of the rip fence: whole boards, sections that are cut off, the strips of either once more on edge, or pieces that are cut to length. */
@@ -120,6 +122,8 @@ interface Cut {
     readonly hand: 'left' | 'right' | 'both ends' | 'either';
     /** Ids of pieces in the cut list. */
     readonly pieces: readonly string[];
+    /** Both ends, straight from these boards: first one end, where the last cut has left the board, then the other at the stop. Empty: blanks, cut square before. */
+    readonly takes?: readonly Take[];
 }
 
 /** Ends that are coped once they are cut at their angle. */

@@ -1,7 +1,7 @@
 import { PLURAL } from '../../job/part.ts';
 import { printInches, printLength, printRun, type Show } from '../../quantity/print-length.ts';
 import { TICKS_PER_FOOT, type Ticks } from '../../quantity/ticks.ts';
-import { settingText, type Block, type BoardRef, type MiterCut, type SawOrder, type Step } from '../../sawing/index.ts';
+import { cutOff, settingText, type Block, type BoardRef, type MiterCut, type SawOrder, type Step } from '../../sawing/index.ts';
 import { nameInRoom } from '../../takeoff/ids.ts';
 import { PARTS, type Piece } from '../../takeoff/model.ts';
 import { workWords } from '../../takeoff/work.ts';
@@ -28,11 +28,20 @@ export const STAGES: readonly { readonly title: string; has(step: Step): boolean
 ];
 
 /** How a miter batch is laid: said once, before the first. */
-export const HOW_TO_MITER: readonly string[] = [
+const HOW_TO_MITER: readonly string[] = [
     'Everything lies back up, and the stop stands left of the blade. Tilt the saw, or turn it with the piece on edge, so that the long point comes out on the back.',
     'A right lies with its groove edge against the fence, a left with its groove edge towards you; with no groove, any edge. Where your saw tilts the other way, put the stop on the right: left and right change places.',
     'Mitered at both ends: first one end, to the corner of the blank; then turn it end for end and put its long point to the stop.',
 ];
+
+const FROM_THE_BOARD: readonly string[] = [
+    'Straight from the board: first one end, where the last cut has left the board; then the saw leant the other way, the board moved on until that end\'s long point is at the stop, and the second end cut. The end that is left is slanted: what is next begins where both of its corners are fresh.',
+];
+
+/** How the miters of these steps are laid. */
+export function howToMiter(steps: readonly Step[]): readonly string[] {
+    return [...HOW_TO_MITER, ...steps.some(step => step.do === 'miter' && cutOff(step).length > 0) ? FROM_THE_BOARD : []];
+}
 
 export function namesIn(order: SawOrder): (piece: Piece) => string {
     const rooms = new Set(order.boards.flatMap(b => b.strips).flatMap(s => s.pieces).map(p => p.piece.room));
@@ -50,23 +59,23 @@ export function stepWords(step: Step, order: SawOrder, nameOf: (piece: Piece) =>
         };
         case 'crosscut': return {
             set: `${step.by === 'tape' ? 'measure' : 'stop at'} ${size(step.stop)}, ${countedCuts(step)}${step.over > 0 ? ` (blanks ${printLength(step.over, show)} over)` : ''}`,
-            lines: takesByBoard(step).map(({ board, parts }) => `${board.name}: ${parts.map(({ section, pieces }) => sectionText(section, list(pieces), pieces.length)).join('; ')}`),
+            lines: takesText(step, list),
         };
         case 'blocks': return { set: 'from offcuts', lines: step.blocks.map(block => blockText(block, show)) };
         case 'rabbet': return {
             set: `rabbet ${size(step.width)} x ${size(step.height)}, ${step.edge} ${step.face} edge: ${counted(step.pieces.length, 'piece')}, ${printRun(step.run, show)} in ${counted(step.passes, 'pass', 'passes')}`,
             lines: [
                 `gauge the first and every ${ordinal(step.gauging.every)}; off by ${printLength(step.gauging.warn, show)}: reset; by ${printLength(step.gauging.reject, show)}: recut, or keep it where both its ends die into the band`,
-                list(step.pieces), ...wholeText(step.whole.map(b => b.name)),
+                list(step.pieces), ...wholeText(step), ...uncutText(step),
             ],
         };
         case 'ease': return {
             set: `ease both back edges ${size(step.by)}: ${counted(step.pieces.length, 'piece')}, ${printRun(step.run, show)} in ${counted(step.passes, 'pass', 'passes')}`,
-            lines: [list(step.pieces), ...wholeText(step.whole.map(b => b.name))],
+            lines: [list(step.pieces), ...wholeText(step), ...uncutText(step)],
         };
         case 'miter': return {
-            set: `saw at ${settingText(step)}${step.flat ? ', the crown flat on its back' : ''}, ${counted(step.cuts.reduce((sum, c) => sum + c.pieces.length, 0), 'cut')}; the test pair first`,
-            lines: step.cuts.map(cut => `${miterText(cut, show)}: ${list(cut.pieces)}`),
+            set: `saw at ${settingText(step)}${step.flat ? ', the crown flat on its back' : ''}, ${counted(step.cuts.reduce((sum, c) => sum + c.pieces.length * (c.takes ? 2 : 1), 0), 'cut')}; the test pair first`,
+            lines: step.cuts.map(cut => `${miterText(cut, show)}: ${cut.takes ? takesText({ takes: cut.takes, sections: [] }, list).join('; ') : list(cut.pieces)}`),
         };
         case 'cope': return {
             set: `cope ${counted(step.ends, 'end')}, along the line that the miter has cut on the face; the back cut away behind it`, lines: [list(step.pieces)],
@@ -100,8 +109,9 @@ function setting(ticks: Ticks, show: Show): string {
     return show === 'feet-inches' && ticks >= TICKS_PER_FOOT ? `${length} (${printInches(ticks)})` : length;
 }
 
-function miterText({ stop, end, hand, long, flat, pieces }: MiterCut, show: Show): string {
+function miterText({ stop, end, hand, long, flat, pieces, takes }: MiterCut, show: Show): string {
     const way = `${flat ? 'flat, the saw turned: ' : ''}${long === 'back' ? '' : flat ? 'longer at the edge towards you: ' : 'longer at the face, underneath: '}`;
+    if (takes && stop !== undefined) return `${way}stop at ${setting(stop, show)} to the long point, ${pieces.length} straight from ${takes.length === 1 ? 'the board' : 'the boards'}, both ends`;
     return `${way}${cutText({ stop, end, hand, pieces }, show)}`;
 }
 
@@ -142,7 +152,11 @@ function countedCuts({ takes, sections }: Crosscut): string {
 }
 
 /** By board, what is cut off at the stop: pieces, and sections with the pieces that are as long. */
-function takesByBoard({ takes, sections }: Crosscut) {
+function takesText(cuts: Pick<Crosscut, 'takes' | 'sections'>, list: (pieces: readonly Piece[]) => string): string[] {
+    return takesByBoard(cuts).map(({ board, parts }) => `${board.name}: ${parts.map(({ section, pieces }) => sectionText(section, list(pieces), pieces.length)).join('; ')}`);
+}
+
+function takesByBoard({ takes, sections }: Pick<Crosscut, 'takes' | 'sections'>) {
     const boards = [...new Set([...takes.map(t => t.board), ...sections.map(s => s.board)])];
     return boards.map(board => {
         const own = takes.filter(t => t.board === board);
@@ -157,7 +171,15 @@ function sectionText(section: number | undefined, pieces: string, count: number)
     return count === 0 ? `section ${section}, to be ripped` : `section ${section}: ${pieces}`;
 }
 
-function wholeText(names: readonly string[]): string[] {
+type Machined = Extract<Step, { whole: unknown }>;
+
+/** Those of which pieces are cut straight to their miters are run before these. */
+function uncutText({ uncut }: Pick<Machined, 'uncut'>): string[] {
+    return uncut.length === 0 ? [] : [`what is left of these is run in one, before its pieces are cut from it: ${uncut.map(b => b.name).join(', ')}`];
+}
+
+function wholeText({ whole }: Pick<Machined, 'whole'>): string[] {
+    const names = whole.map(b => b.name);
     return names.length === 0 ? [] : [`hold nothing else, so they may be run whole before they are crosscut: ${names.join(', ')}`];
 }
 
