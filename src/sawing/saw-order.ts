@@ -28,7 +28,8 @@ export function sawOrder(plan: BoardPlan, job: JobSettings): SawOrder {
     const steps = [
         ...ripsInto(open, 'boards'), ...crosscutsOf(open, 'boards'), ...ripsInto(open, 'sections'), ...crosscutsOf(open, 'strips'),
         ...blocks.length > 0 ? [{ do: 'blocks', blocks } satisfies Omit<BlockStep, 'number'>] : [],
-        ...ripsOfPieces(open), ...edgesOf(open, job), ...mitersOf(laid.filter(p => !p.once).map(p => p.piece), once), ...copesOf(pieces), ...shapesOf(pieces), ...kerfsOf(pieces),
+        ...ripsOfPieces(open), ...edgesOf(open, job), ...mitersOf(laid.filter(p => !p.once).map(p => p.piece), once),
+        ...copesOf(pieces), ...shapesOf(pieces), ...kerfsOf(pieces),
         ...slotStepsOf(pieces), ...halvesOf(pieces), ...pocketsOf(pieces),
     ].map((step, i): Step => ({ ...step, number: i + 1 }));
     return { job, boards, steps, setUps: setUpsOf(steps, open), cautions: cautionsOf(steps) };

@@ -34,7 +34,10 @@ export function checkSawOrder(order: SawOrder, plan: BoardPlan, job: JobSettings
                 expect(to - from).toBeGreaterThanOrEqual(long);
                 if (degrees.length === 0) expect(to - from).toBe(long);
                 // no more over than a slanted kerf is longer than a square one, on the finest mark above it
-                else expect(to - from - long).toBeLessThanOrEqual(Math.ceil((kerf / Math.cos(Math.max(...degrees) * Math.PI / 180) - kerf) / 127) * 127 + (job.miterStop ? job.cutTo.value : 0));
+                else {
+                    const slanted = Math.ceil((kerf / Math.cos(Math.max(...degrees) * Math.PI / 180) - kerf) / 127) * 127;
+                    expect(to - from - long).toBeLessThanOrEqual(slanted + (job.miterStop ? job.cutTo.value : 0));
+                }
             }
             expect(strip.rest, 'trim, blanks, sections, kerfs and rest are the board').toBe(strip.along - at);
             const farTrim = strip.section === undefined ? job.endTrim.value - strip.trim : 0;

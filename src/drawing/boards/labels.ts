@@ -51,7 +51,8 @@ interface Cut { readonly laid: LaidPiece; readonly board: LaidBoard; readonly st
 interface Labeled extends Cut { readonly bundle: readonly Cut[] }
 
 function cutsInOrder({ steps }: SawOrder): Cut[] {
-    return steps.flatMap(cutOff).flatMap(({ number, takes }) => takes.flatMap(({ board, strip, pieces }) => pieces.map(laid => ({ laid, board, strip, step: number }))));
+    return steps.flatMap(cutOff).flatMap(({ number: step, takes }) =>
+        takes.flatMap(({ board, strip, pieces }) => pieces.map(laid => ({ laid, board, strip, step }))));
 }
 
 /**
