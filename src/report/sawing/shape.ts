@@ -122,7 +122,7 @@ interface Cut {
     readonly hand: 'left' | 'right' | 'both ends' | 'either';
     /** Ids of pieces in the cut list. */
     readonly pieces: readonly string[];
-    /** Both ends, straight from these boards: first one, where the last cut has left the board, then the other at the stop. Empty: blanks, cut square before. */
+    /** Both ends, straight from these boards: first one, where the last cut has left it, then the other at the stop. Empty: of blanks, cut square before. */
     readonly takes?: readonly Take[];
 }
 
