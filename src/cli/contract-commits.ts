@@ -64,7 +64,7 @@ async function reckoned(hash: string, uri: string, checked: readonly Checked[], 
     try {
         const folder = await world.disk.realpath(dirname(URI.parse(uri).fsPath)), git = await Git.at(folder), revision = await revisionOf(git, hash);
         const now = { checked: new Map(checked.map(one => [one.content.uri, one])), workspace };
-        const { read } = await readTree(revision, await treeOf(git, hash), git, resolve(folder), quiet, { before: now, closely: false });
+        const { read } = await readTree(revision, await treeOf(git, hash), git, resolve(folder), quiet, { known: now, closely: false });
         const pair = pairHouses<Pick<HouseThere, 'job' | 'rooms'>>(read.state.houses, housesOf(checked, workspace)).find(({ after }) => after?.job.at?.uri === uri), house = pair?.before;
         if (!house || !read.isSound) return undefined;
         return wholePrice(price(house.rooms.map(({ room }) => room), house.job));

@@ -14,6 +14,7 @@ import { EXIT, UsageError, worst, type ExitCode } from './exit-code.ts';
 import { emptyFolder, findFiles, isPassedOver, isWithin } from './find-files.ts';
 import { Git } from './git/git.ts';
 import { revisionOf, unmerged, type Revision } from './git/revision.ts';
+import { SIGNED, signedRevision } from './git/signed.ts';
 import { Snapshot } from './git/snapshot.ts';
 import { treeOf, type Tree } from './git/tree.ts';
 import { foundBehind, housesOf, isSound } from './houses.ts';
@@ -24,7 +25,7 @@ import { Workspace, type Checked } from './workspace.ts';
 import type { World } from './world.ts';
 
 export interface StatesAsked {
-    /** Commits, tags or branches: the last commit, and the files as they lie, where nothing is said. */
+    /** Commits, tags or branches: the last commit, and the files as they lie, where nothing is said. The first may be the one that was signed. */
     readonly from?: string; readonly to?: string;
     /** The file or folder that is looked at: the current folder where nothing is said. */
     readonly in: string;
@@ -50,13 +51,13 @@ interface Read {
 
 async function statesOf({ from = 'HEAD', to, in: name }: StatesAsked, world: World): Promise<{ before: Read; after: Read; files: Files; code: ExitCode }> {
     const { path, folder } = await placeOf(name, world), git = await Git.at(folder);
-    const old = await revisionOf(git, from), now = to === undefined ? undefined : await revisionOf(git, to);
+    const named = from === SIGNED ? undefined : await revisionOf(git, from), now = to === undefined ? undefined : await revisionOf(git, to);
     // git tells the folder as the system does, and this is how its files are named below
     const here = { ...world, cwd: await world.disk.realpath(world.cwd) };
-    const oldTree = await treeOf(git, old.commit), newTree = now && await treeOf(git, now.commit);
     if (!now) await mustBeMerged(git, path);
-    const before = await readTree(old, oldTree, git, path, here);
-    const after = now && newTree ? await readTree(now, newTree, git, path, here, { before }) : await readFiles(path, here, before);
+    const after = now ? await readTree(now, await treeOf(git, now.commit), git, path, here) : await readFiles(path, here);
+    const old = named ?? await signedRevision(git, after.read.state.houses.map(({ job }) => job));
+    const before = await readTree(old, await treeOf(git, old.commit), git, path, here, { known: after });
     if (before.files + after.files === 0) throw new UsageError(`There is no job file in ${name}, neither in ${old.asked} nor in ${now?.asked ?? 'the files as they lie'}`);
     return { before: before.read, after: after.read, files: after.names, code: worst(before.code, after.code) };
 }
@@ -83,8 +84,8 @@ async function mustBeMerged(git: Git, path: string): Promise<void> {
     if (open.length > 0) throw new UsageError(`A merge is not finished here, and both sides stand in ${open.join(', ')}: finish it first, or name two commits`);
 }
 
-/** How a state is read. `before`: what is known of another: what says the same in both is not worked out twice. `closely`: with what the dry fit finds. */
-interface How { readonly before?: Known; readonly closely?: boolean }
+/** How a state is read. `known`: of another: what says the same in both is not worked out twice. `closely`: with what the dry fit finds. */
+interface How { readonly known?: Known; readonly closely?: boolean }
 interface Known { readonly checked: ReadonlyMap<string, Checked>; readonly workspace: Workspace }
 interface Opened extends Known { readonly read: Read; readonly code: ExitCode; readonly files: number; readonly names: Files }
 
@@ -104,22 +105,22 @@ function isLookedAt(way: string, top: string, path: string): boolean {
 }
 
 /** The files as they lie. */
-async function readFiles(path: string, world: World, before: Opened): Promise<Opened> {
+async function readFiles(path: string, world: World): Promise<Opened> {
     const isThere = await world.disk.stat(path).then(() => true, () => false);
     const found = isThere ? await findFiles([path], world.cwd, world.disk) : { files: [], folders: [], problems: [], notes: [] };
     // that all of a house is gone is a change; what is there and cannot be had is told
     const problems = found.problems.filter(words => words !== emptyFolder(path));
     [...problems, ...found.notes].forEach(words => { world.terminal.say(words); });
-    const opened = await readState(await Workspace.open(world, found.folders), found.files, { name: 'the files as they lie' }, '', world, { before });
+    const opened = await readState(await Workspace.open(world, found.folders), found.files, { name: 'the files as they lie' }, '', world, {});
     return problems.length > 0 ? { ...opened, code: EXIT.usage } : opened;
 }
 
 async function readState(
-    workspace: Workspace, paths: readonly string[], told: Omit<StateTold, 'rooms'>, where: string, { terminal }: World, { before, closely = true }: How,
+    workspace: Workspace, paths: readonly string[], told: Omit<StateTold, 'rooms'>, where: string, { terminal }: World, { known, closely = true }: How,
 ): Promise<Opened> {
     await workspace.add(paths);
     const checked = await workspace.check({
-        closely, forHouses: true, ...before && { known: uri => asBefore(uri, before, workspace) },
+        closely, forHouses: true, ...known && { known: uri => asThere(uri, known, workspace) },
     }), problems = workspace.problems();
     problems.forEach(words => { terminal.say(`${where}${words}`); });
     const houses = housesOf(checked, workspace);
@@ -134,8 +135,8 @@ async function readState(
     };
 }
 
-/** What is known of a file of the state before, where it and all that it is made from say the same in both. */
-function asBefore(uri: string, { checked, workspace: old }: Known, workspace: Workspace): Checked | undefined {
+/** What is known of a file of the other state, where it and all that it is made from say the same in both. */
+function asThere(uri: string, { checked, workspace: old }: Known, workspace: Workspace): Checked | undefined {
     return saysTheSame(uri, old.texts, workspace.texts) ? checked.get(uri) : undefined;
 }
 

@@ -12,13 +12,21 @@ export interface Revision {
     readonly subject: string;
 }
 
-/** Throws a UsageError where there is no such commit, or more than one that may be meant. */
-export async function revisionOf(git: Git, asked: string): Promise<Revision> {
+/**
+ * Throws a UsageError where there is no such commit, or more than one that may be meant.
+ * @param who says so, where it is not who asked: `, which the contract names`
+ */
+export async function revisionOf(git: Git, asked: string, who = ''): Promise<Revision> {
     if (asked.trim() === '') throw new UsageError('The name of a commit is empty');
-    const { out, words } = await git.ask(['rev-parse', '--verify', '--end-of-options', `${asked}^{commit}`]);
-    const commit = out?.toString('utf8').trim();
-    if (!commit) throw new UsageError(await whyNone(git, asked, words));
+    const { commit, words } = await commitOf(git, asked);
+    if (!commit) throw new UsageError(`${await whyNone(git, asked, words)}${who}`);
     return { asked, commit, ...await headOf(git, commit) };
+}
+
+/** The whole name of a commit; undefined where git finds none, with what it said. */
+export async function commitOf(git: Git, asked: string): Promise<{ readonly commit?: string; readonly words: string }> {
+    const { out, words } = await git.ask(['rev-parse', '--verify', '--end-of-options', `${asked}^{commit}`]), commit = out?.toString('utf8').trim();
+    return { ...commit && { commit }, words };
 }
 
 async function whyNone(git: Git, asked: string, words: string): Promise<string> {
