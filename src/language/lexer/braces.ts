@@ -20,10 +20,9 @@ export function mendBraces(tokens: Token[], text: string, types: TokenTypes, pro
 }
 
 function mendPart(lines: readonly Line[], types: TokenTypes, problems: Problem[]): Token[] {
-    const tokens = lines.flatMap(line => line.tokens);
     const part = partOf(lines);
     const matching = part.balance === 'matching';
-    if (matching && !lines.some((_, i) => lacksBrace(part, i))) return tokens;
+    if (matching && !lines.some((_, i) => lacksBrace(part, i))) return lines.flatMap(line => line.tokens);
     const mended: Token[] = [];
     const blocks: Block[] = [];
     const top = () => blocks[blocks.length - 1];

@@ -78,15 +78,17 @@ function isHeadAbove(lines: readonly Line[], i: number): boolean {
 }
 
 function isMatching(lines: readonly Line[]): boolean {
-    return balanceOf(lines.flatMap(line => line.tokens)) === 'matching';
+    return balanceOf(lines) === 'matching';
 }
 
-function balanceOf(tokens: readonly Token[]): Balance {
+function balanceOf(lines: readonly Line[]): Balance {
     let depth = 0, least = 0;
-    for (const token of tokens) {
-        if (isOpen(token)) depth++;
-        else if (isClose(token)) depth--;
-        least = Math.min(least, depth);
+    for (const { tokens } of lines) {
+        for (const token of tokens) {
+            if (isOpen(token)) depth++;
+            else if (isClose(token)) depth--;
+            if (depth < least) least = depth;
+        }
     }
     if (depth === 0 && least === 0) return 'matching';
     return depth < 0 ? 'too few open' : 'too few closed';
@@ -97,11 +99,12 @@ interface Part {
     readonly lines: readonly Line[];
     readonly balance: Balance;
     /** By line: true where a ) stands before the next brace that nothing opened from that line on, so that a head above is not over. */
-    readonly closesParenthesis: readonly boolean[];
+    readonly closesParenthesis: () => readonly boolean[];
 }
 
 export function partOf(lines: readonly Line[]): Part {
-    return { lines, balance: balanceOf(lines.flatMap(line => line.tokens)), closesParenthesis: closingLines(lines) };
+    let closing: boolean[] | undefined;
+    return { lines, balance: balanceOf(lines), closesParenthesis: () => closing ??= closingLines(lines) };
 }
 
 /** From the last line up: the deepest that parentheses go below where they stand at a line, up to the next brace. */
@@ -150,7 +153,7 @@ function endsHead({ lines, closesParenthesis }: Part, i: number): boolean {
     if (isPartOfHead(lines, i + 1)) return false;
     for (let at = i; ; at--) {
         if (hasBrace(lines[at]!)) return false;
-        if (lines[at]!.begins) return !closesParenthesis[i + 1];
+        if (lines[at]!.begins) return !closesParenthesis()[i + 1];
         if (!isPartOfHead(lines, at)) return false;
     }
 }

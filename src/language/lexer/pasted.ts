@@ -8,12 +8,15 @@ export function plainDashes(text: string): string {
     return text.replace(/[\u2010-\u2013\u2212]/g, '-');
 }
 
+/** A number or a length as it is typed on a keyboard, which most values are. */
+const TYPED = /^\d+(?:[./]\d+)?(?:[ -]\d+\/\d+)?["']?(?:[ -]\d+(?:[./]\d+)?(?:[ -]\d+\/\d+)?")?$/;
+
 /**
  * A value as it is typed on a keyboard: `5 ½”` is `5 1/2"`, `10’–5”` is `10'-5"`, `5''` is `5"`, `1×6` is `1x6`.
  * Works for every literal of the grammar; what is plain already stays as it is.
  */
 export function plainValue(image: string): string {
-    return plainDashes(image)
+    return TYPED.test(image) ? image : plainDashes(image)
         .replace(/[ \t\u00a0\u2000-\u200a\u202f]+/g, ' ')
         .replace(/\u2044/g, '/')
         .replace(/×/g, 'x')

@@ -1,5 +1,5 @@
 import { LangiumParser, type AstNode, type LangiumCoreServices, type ParseResult, type ParserOptions } from 'langium';
-import { leftovers } from './leftovers.ts';
+import { sayLeftovers } from './leftovers.ts';
 import { onePerMistake } from './one-per-mistake.ts';
 import { CofferParserMessages, faultMessage } from './messages.ts';
 import { parseFor } from './worker.ts';
@@ -16,11 +16,11 @@ export class CofferParser extends LangiumParser {
     override parse<T extends AstNode = AstNode>(input: string, options?: ParserOptions): ParseResult<T> {
         this.startCounting();
         try {
-            const result = parseFor<T>(this.services, input, options);
-            return onePerMistake(result, leftovers(result.value));
+            const { result, leftovers } = parseFor<T>(this.services, input, options);
+            return onePerMistake(result, sayLeftovers(leftovers));
         } catch (error) {
             this.startCounting();
-            const nothing = parseFor<T>(this.services, '', options);
+            const { result: nothing } = parseFor<T>(this.services, '', options);
             return { ...nothing, lexerErrors: [{ offset: 0, line: 1, column: 1, length: 1, message: faultMessage(error) }] };
         }
     }

@@ -1,4 +1,4 @@
-import { AstUtils, CstUtils, GrammarUtils, type AstNode, type CstNode, type LeafCstNode } from 'langium';
+import { CstUtils, GrammarUtils, type AstNode, type CstNode, type CstNodeBuilder, type LeafCstNode } from 'langium';
 import { distance } from 'fastest-levenshtein';
 import * as ast from '../generated/ast.ts';
 import { DECLARATIONS, HEADS, ROOM_WORDS } from '../grammar-words.ts';
@@ -10,13 +10,24 @@ import { sayMistake } from './say.ts';
 /**
  * What the grammar lets through so that nothing else is lost, and that yet means nothing: what a line holds too much, a
  * line that begins with a value, a block without a name, a word at the left margin that declares nothing.
+ * It is noted as the tree grows: there is hardly ever any, and looking through the whole tree for it takes long.
  */
-export function leftovers(root: AstNode): SyntaxError[] {
+export function noteLeftovers(builder: CstNodeBuilder): Set<AstNode> {
+    const noted = new Set<AstNode>(), construct = builder.construct;
+    builder.construct = item => {
+        construct.call(builder, item);
+        if (item.$type === ast.Loose.$type || item.$type === ast.Stray.$type || 'excess' in item) noted.add(item as unknown as AstNode);
+    };
+    return noted;
+}
+
+/** What is said of them. */
+export function sayLeftovers(noted: readonly AstNode[]): SyntaxError[] {
     const found: SyntaxError[] = [];
-    for (const node of AstUtils.streamAst(root)) {
+    for (const node of noted) {
         if (ast.isLoose(node)) found.push(errorAt(firstWord(node.$cstNode), sayLoose(node)));
         else if (ast.isStray(node)) found.push(errorAt(firstWord(node.$cstNode), sayStray(node)));
-        else if ('excess' in node && Array.isArray(node.excess) && node.excess.length > 0) {
+        else {
             const [first] = GrammarUtils.findNodesForProperty(node.$cstNode, 'excess');
             if (first) found.push(errorAt(first, sayExcess(node.$type, first)));
         }

@@ -1,6 +1,8 @@
 import { createParser, LangiumParser, type AstNode, type CompositeCstNode, type CstNode, type CstNodeBuilder, type LangiumCoreServices, type ParseResult, type ParserOptions } from 'langium';
 import type { Token, TokenType } from '../lexer/token.ts';
 import { keepLean } from './lean-tree.ts';
+import { noteLeftovers } from './leftovers.ts';
+import { takeShortWays, type Calling } from './short-ways.ts';
 
 /** What of those for whom it parses comes into the tree. */
 interface Lent {
@@ -9,29 +11,35 @@ interface Lent {
 }
 
 /** The parser that does the work. It takes longer to learn the grammar than to parse a house, so one works for all. */
-let worker: LangiumParser | undefined;
+let worker: Worker | undefined;
 
-/** Where it throws, its state is not to be trusted: another one does the next work. */
-export function parseFor<T extends AstNode>(services: LangiumCoreServices, input: string, options: ParserOptions | undefined): ParseResult<T> {
+/** Where it throws, its state is not to be trusted: another one does the next work. Besides the tree, the parts of it that mean nothing. */
+export function parseFor<T extends AstNode>(services: LangiumCoreServices, input: string, options: ParserOptions | undefined): { result: ParseResult<T>, leftovers: AstNode[] } {
     const working = worker ??= createWorker(services);
     worker = undefined;
+    working.leftovers.clear();
     Object.assign(working, { linker: services.references.Linker, converter: services.parser.ValueConverter } satisfies Lent);
-    const result = working.parse<T>(input, options);
+    const result = working.parse<T>(input, options), leftovers = [...working.leftovers];
+    working.leftovers.clear();
     worker = working;
-    return result;
+    return { result, leftovers };
 }
 
-function createWorker(services: LangiumCoreServices): LangiumParser {
+function createWorker(services: LangiumCoreServices): Worker {
     const parser = createParser(services.Grammar, new Worker(services), services.parser.Lexer.definition);
     parser.finalize();
     return parser;
 }
 
 class Worker extends LangiumParser {
+    readonly leftovers: Set<AstNode>;
+
     constructor(services: LangiumCoreServices) {
         super(services);
         keepStatementsApart(this.wrapper as unknown as Recovering);
         takeCommentsInPassing(this as unknown as WithComments);
+        takeShortWays(this as unknown as Calling, services);
+        this.leftovers = noteLeftovers((this as unknown as WithComments).nodeBuilder);
     }
 }
 
