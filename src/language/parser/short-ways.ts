@@ -120,13 +120,16 @@ function singleTokens(definition: GrammarAST.AbstractElement): [string, GrammarA
     return GrammarAST.isParserRule(called) ? singleTokens(called.definition) : undefined;
 }
 
-/** The values that are one token, with the node that each makes. */
-function literalsOf(primary: GrammarAST.ParserRule): [string, { type: string, feature: GrammarAST.AbstractElement }][] {
-    return AstUtils.streamAst(primary).filter(GrammarAST.isAction).flatMap(action => {
+/** What a value by itself makes: a node of this type, and what the grammar has for its token. */
+interface Literal { readonly type: string; readonly feature: GrammarAST.AbstractElement }
+
+/** The values that are one token. */
+function literalsOf(primary: GrammarAST.ParserRule): [string, Literal][] {
+    return AstUtils.streamAst(primary).filter(GrammarAST.isAction).flatMap((action): [string, Literal][] => {
         const type = action.inferredType?.name;
         const [assignment, more] = GrammarAST.isGroup(action.$container) ? action.$container.elements.filter(element => element !== action) : [];
         const feature = GrammarAST.isAssignment(assignment) && !more ? assignment.terminal : undefined;
         const token = GrammarAST.isRuleCall(feature) ? feature.rule.ref : undefined;
-        return type && feature && GrammarAST.isTerminalRule(token) ? [[token.name, { type, feature }] as [string, { type: string, feature: GrammarAST.AbstractElement }]] : [];
+        return type && feature && GrammarAST.isTerminalRule(token) ? [[token.name, { type, feature }]] : [];
     }).toArray();
 }

@@ -14,7 +14,9 @@ interface Lent {
 let worker: Worker | undefined;
 
 /** Where it throws, its state is not to be trusted: another one does the next work. Besides the tree, the parts of it that mean nothing. */
-export function parseFor<T extends AstNode>(services: LangiumCoreServices, input: string, options: ParserOptions | undefined): { result: ParseResult<T>, leftovers: AstNode[] } {
+export function parseFor<T extends AstNode>(
+    services: LangiumCoreServices, input: string, options: ParserOptions | undefined,
+): { result: ParseResult<T>, leftovers: AstNode[] } {
     const working = worker ??= createWorker(services);
     worker = undefined;
     working.leftovers.clear();

@@ -15,7 +15,8 @@ function said(value: unknown): unknown {
     if (!isAstNode(value)) return value;
     const { $cstNode: words, $containerProperty, $containerIndex, ...rest } = value;
     const inside = Object.entries(rest).filter(([name]) => name !== '$container' && name !== '$document');
-    return { ...Object.fromEntries(inside.map(([name, part]) => [name, said(part)])), $containerProperty, $containerIndex, from: words?.offset, end: words?.end, range: words?.range, leads: words?.astNode === value };
+    const place = { from: words?.offset, end: words?.end, range: words?.range, leads: words?.astNode === value };
+    return { ...Object.fromEntries(inside.map(([name, part]) => [name, said(part)])), $containerProperty, $containerIndex, ...place };
 }
 
 function check(text: string): number {
