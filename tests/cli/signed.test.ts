@@ -40,7 +40,7 @@ describe('compare signed', () => {
         expect((await since(cwd)).err).toContain('a tag or branch here that is called signed is another commit: name the one you mean');
         git(cwd, ['tag', '-d', 'signed']);
         write(cwd, { 'barn/job.coffer': contract('two', house['job.coffer'].replace('Plum Street 4', 'The barn')), 'barn/den.coffer': house['den.coffer'].replaceAll('from "', 'from "../') });
-        expect((await since(cwd)).err).toBe(`The contracts here were signed at "${one.slice(0, 9)}" and "two": choose a house with --in, or name the commit`);
+        expect((await since(cwd)).err).toBe(`The contracts here were signed at "two" and "${one.slice(0, 9)}": choose a house with --in, or name the commit`);
         expect((await since(cwd, '--in', 'barn')).before!.subject).toBe('State two');
     });
 });
