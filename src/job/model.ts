@@ -38,8 +38,8 @@ export interface Stock {
     readonly size?: Given<NominalSize>;
     readonly species?: Given<string>;
     /** Dressed thickness and width: said, or from the published table for `size`. */
-    readonly thickness?: Given<Measure>;
-    readonly width?: Given<Measure>;
+    readonly thickness?: SizeOfStock;
+    readonly width?: SizeOfStock;
     readonly rippedWith?: Given<string>;
     /** Of a sheet good: the size of a sheet. Then `width` is its width, and `lengths` its length where nothing else is said. */
     readonly sheet?: Given<Sheet>;
@@ -55,6 +55,8 @@ export interface Stock {
     /** What is there before the first board is cut, in the order of the text. */
     readonly onHand: readonly Given<OnHand>[];
 }
+/** With how it is known, where that is said. */
+export interface SizeOfStock extends Given<Measure>, Recorded {}
 /**
  * `width` lies across the grain, `length` along it; without grain a strip may be ripped either way. `stages`: 3 (also where undefined), across, along,
  * across again; or 2, along the whole sheet, then across.
@@ -102,7 +104,7 @@ export interface Profile {
     /** In place of the box: no other part is known then but trim and back. */
     readonly solid?: Solid;
     /** What stands there and is boxed in: how wide it is, how far it hangs down, what is left clear on either side. */
-    readonly wraps?: Given<{ readonly width: Measure; readonly height: Measure }> & { readonly clearance: Given<Ticks> };
+    readonly wraps?: Given<{ readonly width: Measure; readonly height: Measure }> & Recorded & { readonly clearance: Given<Ticks> };
     /** A panel between the ceiling and all that hangs from it. */
     readonly back?: Back;
     readonly requires: readonly Requirement[];
@@ -229,7 +231,7 @@ export interface Room {
     /** Clockwise, as one walks round the room with a tape: each begins where the one before it ends. */
     readonly walls: readonly RoomWall[];
     readonly height?: Given<Ticks> & Recorded;
-    readonly covering?: { readonly kind: Given<string>; readonly thickness?: Given<Ticks> };
+    readonly covering?: { readonly kind: Given<string>; readonly thickness?: Given<Ticks> } & Recorded;
     readonly joists?: Joists;
     /** Its own, where they differ from the house's. */
     readonly seasons?: Seasons;
@@ -359,7 +361,7 @@ export interface CrossingSpec {
     readonly at: Source;
     readonly through?: Given<string>;
 }
-export interface MeasuredBoard {
+export interface MeasuredBoard extends Recorded {
     readonly name: string;
     readonly at: Source;
     readonly stock?: Given<Stock>;

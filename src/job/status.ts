@@ -4,10 +4,28 @@ import type { Given } from '../provenance/source.ts';
 const STATUSES = ['drawn', 'told', 'measured', 'verified'] as const;
 export type Status = (typeof STATUSES)[number];
 
+/** `assumed`: nobody says the dimension at all; `unsaid`: nobody says how it is known. */
+export type Known = Status | 'assumed' | 'unsaid';
+const KNOWN: readonly Known[] = ['assumed', 'unsaid', ...STATUSES];
+export function isBetter(a: Known, b: Known): boolean {
+    return KNOWN.indexOf(a) > KNOWN.indexOf(b);
+}
+
 /** How a dimension is known, when and by whom, as far as it is said. Of what has a day or was found on site `measured` stands, and is not `said`. */
 export interface Recorded { readonly status?: Given<Status>; readonly on?: string; readonly by?: string }
 
 /** Whether a dimension is known at least so well. */
 export function isAsGood(status: Status | undefined, least: Status): boolean {
     return status !== undefined && STATUSES.indexOf(status) >= STATUSES.indexOf(least);
+}
+
+/** `drawn`, `told by the owner`, `measured 2026-03-02 by Ana`, `not said`, `assumed`. */
+export function knownWords({ known, on, by }: { readonly known: Known } & Omit<Recorded, 'status'>): string {
+    if (known === 'assumed') return 'assumed';
+    return [known === 'unsaid' ? 'not said' : known, on, by && `by ${by}`].filter(Boolean).join(' ');
+}
+
+/** The same of what says of itself how it is known, or when or by whom; empty where it says nothing. */
+export function recordWords({ status, on, by }: Recorded): string {
+    return status?.said || on || by ? knownWords({ known: status?.value ?? 'unsaid', ...on && { on }, ...by && { by } }) : '';
 }

@@ -1,18 +1,26 @@
 import type { Diagonal, Fixture, Room, RoomWall } from '../job/model.ts';
-import { isAsGood, type Recorded, type Status } from '../job/status.ts';
+import { isAsGood, type Known, type Recorded, type Status } from '../job/status.ts';
 import type { Source } from '../provenance/source.ts';
 import type { Ticks } from '../quantity/ticks.ts';
+import { grouped } from '../plain/groups.ts';
+import { perimetersOf } from '../job/perimeters.ts';
+import { stocksKnown } from './boards-known.ts';
 
 /** A dimension of a room, as far as the tape has to do with it, with how it is known. */
 export interface Dimension {
-    readonly kind: 'wall' | 'diagonal' | 'at-wall' | 'fixture' | 'height' | 'joists';
-    /** The wall, the fixture, `north-west to south-east`. */
+    readonly kind: 'wall' | 'diagonal' | 'at-wall' | 'fixture' | 'height' | 'joists' | 'covering' | 'wraps' | 'survey' | 'stock';
+    /** The wall, the fixture, `north-west to south-east`, the stock, the profile that wraps it. */
     readonly name: string;
     readonly ticks?: Ticks;
+    /** Of a stock, and of what a beam wraps: its width, and its thickness or height, as far as anything follows from it. */
+    readonly sizes?: readonly Ticks[];
+    /** Of a survey: how many readings are known so. */
+    readonly readings?: number;
     /** The words that say it. */
     readonly at: Source;
-    /** `assumed`: nobody says the dimension at all; `unsaid`: nobody says how it is known. */
-    readonly known: Status | 'assumed' | 'unsaid';
+    readonly known: Known;
+    /** Of boards and of what is wrapped, which are said for all rooms: it says itself how it is known. */
+    readonly says?: boolean;
     readonly on?: string; readonly by?: string;
     /** Whether lengths of pieces follow from it. */
     readonly cuts: boolean;
@@ -21,7 +29,10 @@ export interface Dimension {
     readonly fixture?: Fixture;
 }
 
-/** Every dimension of the room, in the order of the text: walls, diagonals, what stands at the walls, what the ceiling holds, height, joists. */
+/**
+ * Every dimension of the room, in the order of the text: walls, diagonals, what stands at the walls, what the ceiling holds, height, joists; then the
+ * covering, what beams wrap, the survey, and the boards that pieces are cut from.
+ */
 export function dimensionsOf(room: Room): Dimension[] {
     const { walls, diagonals, fixtures, height, joists, grid } = room;
     return [
@@ -36,7 +47,30 @@ export function dimensionsOf(room: Room): Dimension[] {
         }),
         ...height ? [{ kind: 'height' as const, name: '', ticks: height.value, at: height.at, ...recorded(height), cuts: false }] : [],
         ...joists ? [{ kind: 'joists' as const, name: joists.size, ...joists.first && { ticks: joists.first.value }, at: joists.at, ...recorded(joists), cuts: false }] : [],
+        ...ofCovering(room), ...wrapped(room), ...ofSurvey(room),
+        ...stocksKnown(room).map(({ stock: { name }, ...known }): Dimension => ({ kind: 'stock', name, ...known, cuts: true })),
     ];
+}
+
+/** Only screws go by it. */
+function ofCovering({ covering }: Room): Dimension[] {
+    if (!covering?.thickness) return [];
+    const { kind, thickness: { value, at } } = covering;
+    return [{ kind: 'covering', name: kind.value, ticks: value, at, ...recorded(covering), cuts: false }];
+}
+
+function wrapped(room: Room): Dimension[] {
+    const { grid, lines } = room, beams = [grid?.beams, ...lines.map(line => line.beams), ...perimetersOf(room).map(around => around.beams)];
+    return [...new Map(beams.flatMap(given => (given ? [[given.value.key, given] as const] : []))).values()].flatMap(({ value: { name, wraps }, at }): Dimension[] => (
+        wraps ? [{ kind: 'wraps', name, sizes: [wraps.value.width.ticks, wraps.value.height.ticks], at, ...recorded(wraps), says: wraps.status?.said === true, cuts: true }] : []));
+}
+
+/** One for all readings that are known alike. */
+function ofSurvey({ survey }: Room): Dimension[] {
+    if (!survey || survey.points.length === 0) return [];
+    const alike = grouped(survey.points.map(({ at, known }) => ({ at: known ? at : survey.method?.at ?? survey.at, ...recorded(known?.status ? known : { ...survey, ...known }) })),
+        ({ known, on, by }) => [known, on, by].join(' '));
+    return [...alike.values()].map((same): Dimension => ({ kind: 'survey', name: '', readings: same.length, ...same[0]!, cuts: true }));
 }
 
 function ofWall({ name, at, length, assumed }: RoomWall, walls: readonly RoomWall[]): Dimension[] {
@@ -64,11 +98,21 @@ export function leastStatus({ job }: Pick<Room, 'job'>): Status {
     return job.cutFrom?.value ?? 'verified';
 }
 
-/** Whether this room is asked how its dimensions are known: the job says how well they have to be, or one of them says how it is. */
+/**
+ * Whether this room is asked how its dimensions are known: the job says how well they have to be, or one of them says how it is. What a stock or a profile says of
+ * itself is said for all rooms, and asks none of them.
+ */
 export function isAsked(room: Room): boolean {
     const said = (record: Recorded | undefined): boolean => record?.status?.said === true;
     return room.job.cutFrom !== undefined || room.walls.some(({ length }) => said(length)) || room.diagonals.some(said)
-        || room.fixtures.some(({ known }) => said(known)) || said(room.height) || said(room.joists);
+        || room.fixtures.some(({ known }) => said(known)) || said(room.height) || said(room.joists)
+        || said(room.covering) || said(room.survey) || room.survey?.points.some(({ known }) => said(known)) === true;
+}
+
+/** What pieces are cut from and is not known as well as it has to be: of a room that is not asked, those boards and things of which the text itself says so. */
+export function openOf(room: Room): Dimension[] {
+    const least = leastStatus(room), asked = isAsked(room);
+    return dimensionsOf(room).filter(one => one.cuts && !isKnown(one, least) && (asked || one.says));
 }
 
 /** Whether it is known as well as it has to be. */

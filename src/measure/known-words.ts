@@ -1,6 +1,6 @@
 import { printLength } from '../quantity/print-length.ts';
 import type { JobSettings } from '../job/model.ts';
-import { listed } from '../plain/words.ts';
+import { counted, listed } from '../plain/words.ts';
 import type { Dimension } from './dimensions.ts';
 import type { Suspect } from './misread.ts';
 import { slipWords } from './slips.ts';
@@ -13,18 +13,18 @@ export function dimensionName({ kind, name }: Dimension): string {
         case 'at-wall': case 'fixture': return name;
         case 'height': return 'the height of the ceiling';
         case 'joists': return `the joists ${name}`;
+        case 'covering': return `the ${name} of the ceiling`;
+        case 'wraps': return `what ${name} wraps`;
+        case 'survey': return 'the survey';
+        case 'stock': return `boards of ${name}`;
     }
 }
 
 /** `, 15' 10"`; nothing of what is a place and not a length. */
-export function dimensionFigure({ ticks, kind }: Dimension, { show }: Pick<JobSettings, 'show'>): string {
+export function dimensionFigure({ ticks, kind, sizes, readings }: Dimension, { show }: Pick<JobSettings, 'show'>): string {
+    if (readings !== undefined) return counted(readings, 'reading');
+    if (sizes) return sizes.map(size => printLength(size, show.value)).join(' x ');
     return ticks === undefined || kind === 'joists' ? '' : printLength(ticks, show.value);
-}
-
-/** `drawn`, `told by the owner`, `measured 2026-03-02 by Ana`, `not said`, `assumed`. */
-export function knownWords({ known, on, by }: Pick<Dimension, 'known' | 'on' | 'by'>): string {
-    if (known === 'assumed') return 'assumed';
-    return [known === 'unsaid' ? 'not said' : known, on, by && `by ${by}`].filter(Boolean).join(' ');
 }
 
 const MOST_SUSPECTS = 2;

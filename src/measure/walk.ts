@@ -15,7 +15,8 @@ export interface Stop {
 
 /**
  * All dimensions in the order in which one walks round the room: along the walls clockwise from the first, each with what stands at it; then across
- * the floor with the diagonals and the height, then under the ceiling in rows of fixtures, there and back, then up to the joists.
+ * the floor with the diagonals and the height, then under the ceiling in rows of fixtures, there and back, and what beams wrap, then the survey, then up to
+ * the joists and through the covering; last the boards, where they lie.
  */
 export function walkRound(room: Room): Stop[] {
     const all = dimensionsOf(room), least = leastStatus(room), walls = shapeOf(room).shape?.walls ?? [];
@@ -32,7 +33,7 @@ export function walkRound(room: Room): Stop[] {
         // at a wall that there is not
         ...atWalls.filter(({ fixture }) => !known.has(wallOf(fixture?.atWall?.wall.value))).map(stop),
         ...of('diagonal').map(stop), ...of('height').map(stop),
-        ...inRows(of('fixture')).map(stop), ...of('joists').map(stop),
+        ...inRows(of('fixture')).map(stop), ...(['wraps', 'survey', 'joists', 'covering', 'stock'] as const).flatMap(kind => of(kind).map(stop)),
     ];
 }
 

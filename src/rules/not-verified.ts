@@ -1,11 +1,21 @@
-import { dimensionsOf, isAsked, isKnown, leastStatus, type Dimension } from '../measure/dimensions.ts';
-import { dimensionFigure, dimensionName, knownWords } from '../measure/known-words.ts';
-import { capitalized } from '../plain/words.ts';
-import type { Status } from '../job/status.ts';
-import { defineRule } from './rule.ts';
+import { leastStatus, openOf, type Dimension } from '../measure/dimensions.ts';
+import { dimensionFigure, dimensionName } from '../measure/known-words.ts';
+import type { JobSettings, Room } from '../job/model.ts';
+import { knownWords, type Status } from '../job/status.ts';
+import { grouped } from '../plain/groups.ts';
+import { capitalized, listed } from '../plain/words.ts';
+import { defineRule, type Found } from './rule.ts';
 import { changed, HALL } from './support/examples.ts';
 
-const VERIFIED = changed(HALL, '  wall north  12\' 10"\n  wall east   9\' 5"\n', `  wall north  12' 10" as verified on 2026-03-09 by "Ines"
+const VERIFIED = changed(changed(HALL, '    through        north-south\n  }\n', `    through        north-south
+  }
+
+  measured {
+    board b1 poplar-1x4 as verified { width 3 1/2"; thickness 3/4" }
+    board b2 poplar-1x6 as verified { width 5 1/2"; thickness 3/4" }
+    board b3 strip-1x2  as verified { width 1 1/2"; thickness 3/4" }
+  }
+`), '  wall north  12\' 10"\n  wall east   9\' 5"\n', `  wall north  12' 10" as verified on 2026-03-09 by "Ines"
   wall east   9' 5" as verified on 2026-03-09 by "Ines"
   wall south  12' 10" as verified on 2026-03-09 by "Ines"
   wall west   9' 5" as verified on 2026-03-09 by "Ines"
@@ -19,9 +29,15 @@ export const notVerified = defineRule({
     explanation: `
 A drawing is not the room, and a tape is misread. Every dimension of a room can say how it is known: \`as drawn\`, \`as told by "the
 owner"\`, \`as measured on 2026-03-02 by "Ana"\`, \`as verified\`, which is measured a second time and found the same. As soon as a room
-says it of one, it is asked of all that pieces are cut from: walls, diagonals, what stands at a wall, and the fixture that the grid is
-centered on. What was found on site, in \`measured\`, and what has a day counts as measured. A wall that nobody names is taken to be as
-long as the one across, and a room without a diagonal to be square: that is nobody's measure either.
+says it of one, it is asked of all that pieces are cut from: walls, diagonals, what stands at a wall, the fixture that the grid is centered
+on, what a beam wraps, a survey, and the boards themselves. What was found on site, in \`measured\`, and what has a day counts as measured.
+A wall that nobody names is taken to be as long as the one across, a room without a diagonal to be square, and a board to be as the
+published table has it: that is nobody's measure either. A side that is dressed to 11/16" instead of 3/4" makes every side that is
+mitered 1/16" too long.
+
+Of a stock it is said where its \`width\` and \`thickness\` are, or by boards that were measured at the bench (\`board b1 board-6 {
+width 5 1/2"; thickness 3/4" }\`) and are as they should be within 1/64": one counts as measured, two as verified. All boards of a room
+are one warning. Of a survey it is said behind its \`method\`, or behind a single \`point\`; where nothing is said it was measured once.
 
 The list of what is still to measure, in the order in which one walks round the room, is \`cofferwright measure\`. A job that says
 \`cut-from measured\` is content with one reading. Where a room says nothing of this, nothing is asked: an estimate from a sketch is no
@@ -31,10 +47,10 @@ mistake. Measure after the drywall is up.`,
     basis: 'Nothing is cut from a dimension that was not measured twice: common practice, no source.',
     check: {
         room({ layout: { room }, job }, report) {
-            if (!isAsked(room)) return;
-            const least = leastStatus(room);
-            for (const dimension of dimensionsOf(room)) {
-                if (!dimension.cuts || isKnown(dimension, least)) continue;
+            const least = leastStatus(room), open = openOf(room), boards = open.filter(({ kind }) => kind === 'stock');
+            if (boards.length > 0) report(foundOf(boards, room, job, least));
+            for (const dimension of open) {
+                if (dimension.kind === 'stock') continue;
                 const { at } = dimension, figure = dimensionFigure(dimension, job), name = capitalized(dimensionName(dimension));
                 report({ at, message: `${sentence(dimension, figure === '' ? name : `${name}, ${figure},`)} ${todo(dimension, least)} before anything is cut from it.` });
             }
@@ -47,6 +63,20 @@ function sentence(dimension: Dimension, subject: string): string {
     if (known === 'assumed') return kind === 'diagonal' ? 'Nobody measured a diagonal: the corners are taken to be as they are drawn.' : `Nobody measured wall ${name}${like ? `: it is taken to be as long as wall ${like}` : ''}.`;
     const of = fixture ? `The place of ${name}` : subject;
     return known === 'unsaid' ? `${of} does not say how it is known.` : `${of} is ${knownWords(dimension)}.`;
+}
+
+/** All boards of a room together: they are measured in one go, where they lie. */
+function foundOf(boards: readonly Dimension[], { grid, at }: Room, job: JobSettings, least: Status): Found {
+    const sentences = [...grouped(boards, knownWords)].map(([words, own]) => {
+        const names = listed(own.map(({ name }) => name)), sized = listed(own.map(one => `${one.name}, ${dimensionFigure(one, job)},`)), [{ known }] = own as [Dimension];
+        if (known === 'assumed') return `Nobody measured a board of ${names}: ${own.length > 1 ? 'their sizes are those' : 'its size is that'} of the published table.`;
+        return known === 'unsaid' ? `Boards of ${sized} do not say how that is known.` : `Boards of ${sized} are ${words}.`;
+    });
+    const again = least === 'verified' && boards.every(({ known }) => known === 'measured');
+    return {
+        ...grid?.beams ? { at: grid.beams.at, ...grid.beams.via && { via: grid.beams.via } } : { at },
+        message: `${sentences.join(' ')} Measure ${again ? 'another one' : boards.length > 1 ? 'one of each' : 'one'} before anything is cut from ${boards.length > 1 ? 'them' : 'it'}.`,
+    };
 }
 
 function todo({ known }: Dimension, least: Status): string {

@@ -1,4 +1,5 @@
 import type { JobSettings } from '../job/model.ts';
+import { recordWords } from '../job/status.ts';
 import { counted, listed } from '../plain/words.ts';
 import { TICKS_PER_FOOT, type Ticks } from '../quantity/ticks.ts';
 import type { AgainstLevel, OtherPlane } from './other-planes.ts';
@@ -11,7 +12,7 @@ const BY: Readonly<Record<string, string>> = { laser: ' with a laser', 'water-le
 /** What was read, how the sides hang by it, and what that takes, in sentences. */
 export function surveyNotes({ said, surface, chosen, hanging, sides }: Surveyed, job: JobSettings): string[] {
     const words = surveyWords(job), { deep } = words, ups = surface.readings.map(({ up }) => up), by = said.method ? BY[said.method.value] : '';
-    const read = `Ceiling surveyed${by} at ${counted(ups.length, 'place')}${ups.length === 0 ? '' : `: ${deep(Math.min(...ups))} to ${deep(Math.max(...ups))} above the level line`}.`;
+    const known = recordWords(said), read = `Ceiling surveyed${by} at ${counted(ups.length, 'place')}${known && `, ${known}`}${ups.length === 0 ? '' : `: ${deep(Math.min(...ups))} to ${deep(Math.max(...ups))} above the level line`}.`;
     if (!chosen) return [`${read} Nothing follows from it.`];
     const { plane, scribed, deepest } = chosen, isLevel = plane.east === 0 && plane.south === 0;
     const hang = isLevel ? `Sides hang level, held down as from a flat ceiling at ${deep(plane.at)}${hanging.kind === 'following' && chosen.proved ? ': tilted, they would hang no better' : ''}.`

@@ -3,7 +3,7 @@ import { aroundWords } from '../../ceiling/around-words.ts';
 import { joistsOf } from '../../ceiling/joists.ts';
 import type { Ceiling } from '../../ceiling/model.ts';
 import { dimensionsOf, isAsked, type Dimension } from '../../measure/dimensions.ts';
-import { knownWords } from '../../measure/known-words.ts';
+import { knownWords } from '../../job/status.ts';
 import { grouped } from '../../plain/groups.ts';
 import { capitalized } from '../../plain/words.ts';
 import type { Show } from '../../quantity/print-length.ts';

@@ -2,6 +2,7 @@ import type { Back, Blocking, Bottom, Cleats, Direction, Profile, Rabbet, Sides,
 import * as ast from '../generated/ast.ts';
 import { quoted } from '../types/words.ts';
 import type { Reading } from './reading.ts';
+import { recordedBy } from './recorded.ts';
 
 /**
  * The parts of a beam. A part in which something that shapes it is said and cannot be known is unknown as a whole:
@@ -23,7 +24,7 @@ export function readParts(profile: Reading, home: ast.Profile): Pick<Profile, 'b
 
 function wrapsOf(profile: Reading): Profile['wraps'] {
     const size = profile.pair('wraps'), clearance = profile.length('wraps', 'clearance');
-    return size && clearance && { ...size, value: { width: size.value.first, height: size.value.second }, clearance };
+    return size && clearance && { ...size, value: { width: size.value.first, height: size.value.second }, clearance, ...recordedBy(profile, mod => profile.found('wraps', mod), size.at) };
 }
 
 function readBack(part: Reading, home: ast.Profile): Profile['back'] {

@@ -1,6 +1,8 @@
 import { AstUtils, type CstNode, type LangiumDocument } from 'langium';
 import { type CutBoard, type CrossingSpec, type CutName, type LineSpec, type MeasuredBoard, type Room, type Side } from '../../job/model.ts';
 import { outlineOf } from '../../job/outline.ts';
+import type { Recorded } from '../../job/status.ts';
+import type { Source } from '../../provenance/source.ts';
 import * as ast from '../generated/ast.ts';
 import { hasBroken, isBroken } from '../types/broken.ts';
 import { factsOf } from '../types/facts.ts';
@@ -112,7 +114,11 @@ function ceilingOf(room: Reading, raise: Raise): Pick<Room, 'height' | 'covering
     const ceiling = room.inner('ceiling');
     if (!ceiling) return {};
     const kind = ceiling.word<string>('covering'), thickness = ceiling.length('covering', 'thickness'), joists = readJoists(ceiling, raise), height = ceiling.length('height');
-    return { ...height && { height: { ...height, ...recordedBy(ceiling, mod => ceiling.found('height', mod), height.at) } }, ...kind && { covering: { kind, ...thickness && { thickness } } }, ...joists && { joists } };
+    const known = (name: string, at: Source): Recorded => recordedBy(ceiling, mod => ceiling.found(name, mod), at);
+    return {
+        ...height && { height: { ...height, ...known('height', height.at) } },
+        ...kind && { covering: { kind, ...thickness && { thickness }, ...known('covering', (thickness ?? kind).at) } }, ...joists && { joists },
+    };
 }
 
 /** The block of a line, a board or a fixture, read as its own kind. */
@@ -162,10 +168,10 @@ function splicesOf(line: Reading): LineSpec['splices'] {
 
 function boardOf(thing: ast.Fixture, room: Reading, reader: RoomReader): MeasuredBoard {
     const board = thingReading(room, thing, reader);
-    const stock = ownLine(room, thing, thing, reader)?.stock('value');
+    const line = ownLine(room, thing, thing, reader), stock = line?.stock('value'), at = sourceOfProperty(thing, 'name');
     const rabbet = board.length('rabbet'), width = board.length('width'), thickness = board.length('thickness'), length = board.length('length');
     return {
-        name: thing.name, at: sourceOfProperty(thing, 'name'), stock, into: board.each('into', pieceNamed), ...rabbet && { rabbet }, ...width && { width }, ...thickness && { thickness }, ...length && { length },
+        name: thing.name, at, stock, ...line && recordedBy(line, mod => line.found(mod), at, true), into: board.each('into', pieceNamed), ...rabbet && { rabbet }, ...width && { width }, ...thickness && { thickness }, ...length && { length },
     };
 }
 

@@ -1,8 +1,7 @@
 import { nominalSection } from '../../data/board-measure.ts';
 import { dressedSize } from '../../data/dressed-sizes.ts';
-import type { NominalSize, Price, Sheet, Stock } from '../../job/model.ts';
+import type { NominalSize, Price, Sheet, SizeOfStock, Stock } from '../../job/model.ts';
 import type { Given, Source } from '../../provenance/source.ts';
-import type { Measure } from '../../quantity/measure.ts';
 import type { Rational } from '../../quantity/rational.ts';
 import { printLength } from '../../quantity/print-length.ts';
 import { TICKS_PER_FOOT, type Ticks } from '../../quantity/ticks.ts';
@@ -13,6 +12,7 @@ import { isForEach, isPerVolume } from '../types/type.ts';
 import { sourceOf, sourceOfProperty, uriOf } from '../types/place.ts';
 import { quoted } from '../types/words.ts';
 import type { Raise } from './raised.ts';
+import { recordedBy } from './recorded.ts';
 import type { Reader, Reading } from './reading.ts';
 import type { Found } from './values.ts';
 import { listed } from '../../plain/words.ts';
@@ -29,10 +29,14 @@ export function readStock(declaration: ast.Stock, reader: Reader, raise: Raise):
     const key = keyOfDeclaration(declaration);
     const reading = reader.reading('Stock', declaration.body, raise, key);
     const size: Given<NominalSize> | undefined = reading.given(reading.found('size'), ({ known: { value } }) => value.is === 'size' ? value.size : undefined);
-    const said = { thickness: reading.measure('thickness', `stock:${key}`), width: reading.measure('width', `stock:${key}`) };
+    const sizeSaid = (name: 'thickness' | 'width'): SizeOfStock | undefined => {
+        const size = reading.measure(name, `stock:${key}`);
+        return size && { ...size, ...recordedBy(reading, mod => reading.found(name, mod), size.at) };
+    };
+    const said = { thickness: sizeSaid('thickness'), width: sizeSaid('width') };
     const sheet = sheetOf(reading, raise);
     const dressed = size && dressedSize(size.value.thickness, size.value.width);
-    const side = (name: 'thickness' | 'width'): Given<Measure> | undefined => {
+    const side = (name: 'thickness' | 'width'): SizeOfStock | undefined => {
         if (said[name] || reading.lost(name, said[name])) return said[name];
         if (name === 'width' && sheet) return { ...sheet, value: exactly(sheet.value.width), said: false };
         if (reading.lost('sheet', sheet)) return undefined;

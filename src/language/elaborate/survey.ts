@@ -12,6 +12,7 @@ import { TABLE_ENDING, tableAt } from '../workspace/tables.ts';
 import type { CellUnit } from './readings-cell.ts';
 import { readReadings } from './readings-file.ts';
 import type { Reading } from './reading.ts';
+import { recordedBy } from './recorded.ts';
 
 /** What was read of a ceiling; undefined where nothing is said of it. A line that says too little is told, and left out. */
 export function readSurvey(room: Reading, home: ast.Room): Survey | undefined {
@@ -20,8 +21,9 @@ export function readSurvey(room: Reading, home: ast.Room): Survey | undefined {
     if (!survey || !kind || !scribe || !fall || !over) return undefined;
     let lacks = false;
     const file = pointsOfFile(survey, () => { lacks = true; });
+    const { at } = survey.place(home);
     return {
-        at: survey.place(home).at, ...method && { method }, points: [...pointsOf(survey), ...file], lacks,
+        at, ...method && { method }, ...recordedBy(survey, mod => survey.found('method', mod), method?.at ?? at, true), points: [...pointsOf(survey), ...file], lacks,
         plane: { ...kind, fall, over, ...reading && { reading } }, scribe,
     };
 }
@@ -37,7 +39,8 @@ function pointsOf(survey: Reading): SurveyPoint[] {
         }
         const up = survey.modOn(words, 'point', 'up'), line = property && survey.line(words, property, 'Survey');
         const [x, y] = line?.lengths('value') ?? [], height = up && survey.ticks(up);
-        return x === undefined || y === undefined || height === undefined ? [] : [{ x, y, up: height, at }];
+        const known = recordedBy(survey, mod => survey.modOn(words, 'point', mod), at);
+        return x === undefined || y === undefined || height === undefined ? [] : [{ x, y, up: height, at, ...Object.keys(known).length > 0 && { known } }];
     });
 }
 

@@ -2,6 +2,9 @@ import { cutAlready } from '../../cutting/as-cut.ts';
 import { tapeOf } from '../../job/tape.ts';
 import type { Room } from '../../job/model.ts';
 import { PLURAL } from '../../job/part.ts';
+import { isBetter, knownWords, recordWords } from '../../job/status.ts';
+import { stocksKnown } from '../../measure/boards-known.ts';
+import { isAsked } from '../../measure/dimensions.ts';
 import { whyText } from '../../provenance/why-text.ts';
 import { printInches, printLength, printRun, type Show, type Tape } from '../../quantity/print-length.ts';
 import { TICKS_PER_FOOT, type Ticks } from '../../quantity/ticks.ts';
@@ -38,7 +41,7 @@ function cutList(house: House, paint: Paint): string[] {
         `${counted(pieces.length, 'piece')} for ${rooms.map(r => r.room.name).join(', ')}; cut to ${printLength(job.cutTo.value, show)}`,
         ...standingText(rooms, { dont: 'cut', lacks: 'it has no pieces here' }, paint, WIDTH),
         ...[...howToRead(pieces), ...cutWords(rooms)].flatMap(note => wrap(note, WIDTH)),
-        ...batchesOf(pieces).flatMap(stock => ['', ...stockList(stock, nameOf(stock.stock), tapeOf(job), paint)]),
+        ...batchesOf(pieces).flatMap(stock => ['', ...stockList(stock, [nameOf(stock.stock), knownAs(stock.stock, rooms.map(each => each.room))], tapeOf(job), paint)]),
         ...besides(rooms.flatMap(r => r.takeOff?.consumables ?? []), paint),
         ...cautionsFor(pieces).flatMap((caution, i) => [...(i === 0 ? ['', paint.strong('Take care')] : []), ...wrap(caution, WIDTH - 2).map(l => `  ${l}`)]),
     ];
@@ -80,17 +83,28 @@ function hasGroove({ work }: Piece): boolean {
     return work.some(({ kind }) => kind === 'rabbet');
 }
 
-function stockList({ stock, pieces, parts }: StockBatches, name: string, tape: Tape, paint: Paint): string[] {
+function stockList({ stock, pieces, parts }: StockBatches, [name, known]: readonly [string, string], tape: Tape, paint: Paint): string[] {
     const { show } = tape;
     const size = [stock.thickness, stock.width].flatMap(m => (m ? printLength(m.value.ticks, show) : [])).join(' x ');
     const total = parts.flatMap(p => p.batches).reduce((sum, b) => sum + b.sample.cutOverall * b.pieces.length, 0);
     return [
-        `${paint.strong(name)}  ${size}  ${counted(pieces, 'piece')}, ${printRun(total, show)} end to end`,
+        `${paint.strong(name)}  ${size}${known && `, ${known}`}  ${counted(pieces, 'piece')}, ${printRun(total, show)} end to end`,
         ...parts.flatMap(({ part, batches }) => {
             const heads = columns(batches.map(b => head(b, show)), [0, 1]);
             return [`  ${PLURAL[part]}`, ...batches.flatMap((b, i) => [`    ${heads[i]!}`, ...details(b, tape, paint).map(l => `          ${l}`)])];
         }),
     ];
+}
+
+/** How the sizes of a stock are known, least well of all rooms, once a room is asked for it or the stock says it. */
+function knownAs({ key }: Piece['stock'], rooms: readonly Room[]): string {
+    const all = rooms.flatMap(room => stocksKnown(room).filter(({ stock }) => stock.key === key && (isAsked(room) || isTold(stock))));
+    const worst = all.reduce<typeof all[number] | undefined>((least, one) => (least && isBetter(one.known, least.known) ? least : one), undefined);
+    return worst ? cleanText(knownWords(worst)) : '';
+}
+
+function isTold({ width, thickness }: Piece['stock']): boolean {
+    return [width, thickness].some(size => size !== undefined && recordWords(size) !== '');
 }
 
 function head({ sample: p, pieces }: Batch, show: Show): string[] {

@@ -1,3 +1,4 @@
+import type { Dimension } from '../../measure/dimensions.ts';
 import { roundTo } from '../../quantity/round.ts';
 import type { Ticks } from '../../quantity/ticks.ts';
 import type { JsonText } from '../../text/fit.ts';
@@ -21,7 +22,7 @@ export function jsonMeasure(houses: readonly House[], measuresOf: (room: RoomPie
             return measures ? [{
                 ...roomHead(room, room.takeOff !== undefined, job, files), least: measures.least, asked: measures.isAsked,
                 dimensions: measures.stops.map(({ dimension, todo, wall, along }): DimensionJson => ({
-                    kind: dimension.kind, name: dimension.name, says: length(dimension.ticks), known: dimension.known,
+                    kind: dimension.kind, name: dimension.name, says: length(dimension.ticks), ...sized(dimension, length), known: dimension.known,
                     on: dimension.on ?? null, by: dimension.by ?? null,
                     cutFrom: dimension.cuts, todo, wall: wall ?? null, along: length(along), source: sourceJson(dimension.at, files),
                 })),
@@ -32,4 +33,8 @@ export function jsonMeasure(houses: readonly House[], measuresOf: (room: RoomPie
             }] : [];
         })),
     });
+}
+
+function sized({ sizes, readings }: Dimension, length: (ticks: Ticks) => LengthJson | null): Pick<DimensionJson, 'sizes' | 'readings'> {
+    return { ...sizes && { sizes: sizes.map(size => length(size)!) }, ...readings !== undefined && { readings } };
 }

@@ -1,6 +1,7 @@
 import type { JobSettings } from '../../job/model.ts';
 import { tapeOf } from '../../job/tape.ts';
-import { dimensionFigure, dimensionName, knownWords, offWords } from '../../measure/known-words.ts';
+import { dimensionFigure, dimensionName, offWords } from '../../measure/known-words.ts';
+import { knownWords } from '../../job/status.ts';
 import { slipWords } from '../../measure/slips.ts';
 import type { Stop } from '../../measure/walk.ts';
 import { counted, listed } from '../../plain/words.ts';

@@ -41,10 +41,14 @@ export interface SuspectJson {
 
 export interface DimensionJson {
     readonly kind: Dimension['kind'];
-    /** The wall, the fixture, the corners of the diagonal, the size of the joists; empty of a height and of a diagonal that nobody measured. */
+    /** The wall, the fixture, the corners of the diagonal, the size of the joists, the stock, the profile that wraps something; empty of a height, a survey and a diagonal that nobody measured. */
     readonly name: string;
-    /** Its length; null of the place of a fixture, and of what nobody says. Of joists the center of the first. */
+    /** Its length; null of the place of a fixture, of boards, and of what nobody says. Of joists the center of the first. */
     readonly says: LengthJson | null;
+    /** Of boards, and of what a beam wraps: width, and thickness or height, as far as anything follows from it. */
+    readonly sizes?: readonly LengthJson[];
+    /** Of a survey: how many readings are known so. */
+    readonly readings?: number;
     /** `assumed`: nobody says the dimension at all; `unsaid`: nobody says how it is known. */
     readonly known: Dimension['known'];
     readonly on: string | null;

@@ -3,7 +3,7 @@ import type { Ceiling, Derived, Line, Section } from '../../ceiling/model.ts';
 import type { JobSettings, Room } from '../../job/model.ts';
 import { inInches, inMillimeters } from '../../language/elaborate/print.ts';
 import { dimensionsOf, isAsked } from '../../measure/dimensions.ts';
-import { knownWords } from '../../measure/known-words.ts';
+import { knownWords } from '../../job/status.ts';
 import { t } from '../../pages/shared/words.ts';
 import { whyText } from '../../provenance/why-text.ts';
 import { sumOf, term, type Why } from '../../provenance/why.ts';
