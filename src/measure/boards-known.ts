@@ -7,7 +7,7 @@ import type { Given, Source } from '../provenance/source.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 
 /** A stock of which sizes of pieces follow, with how those of its sizes are known that do. */
-export interface StockKnown extends Omit<Recorded, 'status'> {
+interface StockKnown extends Omit<Recorded, 'status'> {
     readonly stock: Stock;
     /** Its width, where something of it is not ripped, and its thickness: as far as anything follows from them. */
     readonly sizes: readonly Ticks[];

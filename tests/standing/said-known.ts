@@ -1,0 +1,34 @@
+import { is, type Change, type Trial } from './trial.ts';
+
+export const WRAPPED: Change = ['profile slim { blocking { stock flat-6 }; ', 'profile slim { wraps 5" x 4" clearance 1/4"; '];
+
+/** How dimensions are known, when and by whom: as in said.ts, of which this is a part. */
+export const KNOWN_TRIALS: Readonly<Record<string, Trial>> = {
+    'Stock.width/as': is('as told', 'as drawn', ['width        5 1/2" ± 1/64"', 'width        5 1/2" ± 1/64" as told']),
+    'Stock.width/on': is('on 2026-03-07', 'on 2026-03-08', ['width        5 1/2" ± 1/64"', 'width        5 1/2" ± 1/64" on 2026-03-07']),
+    'Stock.width/by': is('by "Wren"', 'by "Ruiz"', ['width        5 1/2" ± 1/64"', 'width        5 1/2" ± 1/64" as told by "Wren"']),
+    'Stock.thickness/as': is('as told', 'as drawn', ['thickness    3/4"', 'thickness    3/4" as told']),
+    'Stock.thickness/on': is('on 2026-03-07', 'on 2026-03-08', ['thickness    3/4"', 'thickness    3/4" on 2026-03-07']),
+    'Stock.thickness/by': is('by "Wren"', 'by "Ruiz"', ['thickness    3/4"', 'thickness    3/4" as told by "Wren"']),
+    'Profile.wraps/as': is('as told', 'as drawn', WRAPPED, ['clearance 1/4"', 'clearance 1/4" as told']),
+    'Profile.wraps/on': is('on 2026-03-07', 'on 2026-03-08', WRAPPED, ['clearance 1/4"', 'clearance 1/4" on 2026-03-07']),
+    'Profile.wraps/by': is('by "Wren"', 'by "Ruiz"', WRAPPED, ['clearance 1/4"', 'clearance 1/4" as told by "Wren"']),
+    'Ceiling.height/as': is('as told', 'as drawn', ['height    8\' 6"', 'height    8\' 6" as told']),
+    'Ceiling.height/on': is('on 2026-03-07', 'on 2026-03-08', ['height    8\' 6"', 'height    8\' 6" on 2026-03-07']),
+    'Ceiling.height/by': is('by "Wren"', 'by "Ruiz"', ['height    8\' 6"', 'height    8\' 6" as told by "Wren"']),
+    'Ceiling.joists/as': is('as told', 'as drawn', ['of spruce-pine-fir', 'of spruce-pine-fir as told']),
+    'Ceiling.joists/on': is('on 2026-03-07', 'on 2026-03-08', ['of spruce-pine-fir', 'of spruce-pine-fir on 2026-03-07']),
+    'Ceiling.joists/by': is('by "Wren"', 'by "Ruiz"', ['of spruce-pine-fir', 'of spruce-pine-fir as told by "Wren"']),
+    'Ceiling.covering/as': is('as told', 'as drawn', ['thickness 1/2"', 'thickness 1/2" as told']),
+    'Ceiling.covering/on': is('on 2026-03-07', 'on 2026-03-08', ['thickness 1/2"', 'thickness 1/2" on 2026-03-07']),
+    'Ceiling.covering/by': is('by "Wren"', 'by "Ruiz"', ['thickness 1/2"', 'thickness 1/2" as told by "Wren"']),
+    'Survey.method/as': is('as told', 'as drawn', ['method  laser', 'method  laser as told']),
+    'Survey.method/on': is('on 2026-03-07', 'on 2026-03-08', ['method  laser', 'method  laser on 2026-03-07']),
+    'Survey.method/by': is('by "Wren"', 'by "Ruiz"', ['method  laser', 'method  laser as told by "Wren"']),
+    'Survey.point/as': is('as told', 'as drawn', ['7\' 2" up 14 5/8"', '7\' 2" up 14 5/8" as told']),
+    'Survey.point/on': is('on 2026-03-07', 'on 2026-03-08', ['7\' 2" up 14 5/8"', '7\' 2" up 14 5/8" on 2026-03-07']),
+    'Survey.point/by': is('by "Wren"', 'by "Ruiz"', ['7\' 2" up 14 5/8"', '7\' 2" up 14 5/8" as told by "Wren"']),
+    'Board.value/as': is('as told', 'as verified', ['rabbet 1/4" }', 'width 7 1/4"; thickness 3/4" }'], ['b1 wide-8', 'b1 wide-8 as told']),
+    'Board.value/on': is('on 2026-03-07', 'on 2026-03-08', ['rabbet 1/4" }', 'width 7 1/4"; thickness 3/4" }'], ['b1 wide-8', 'b1 wide-8 on 2026-03-07']),
+    'Board.value/by': is('by "Wren"', 'by "Ruiz"', ['rabbet 1/4" }', 'width 7 1/4"; thickness 3/4" }'], ['b1 wide-8', 'b1 wide-8 by "Wren"']),
+};
