@@ -40,9 +40,11 @@ export function stocksKnown(room: Room): StockKnown[] {
 function usesIn(room: Room): Use[] {
     const { grid, lines, trim } = room, around = perimetersOf(room);
     const profiles = new Set([grid?.beams, ...lines.map(({ beams }) => beams), ...around.map(({ beams }) => beams)].flatMap(beams => beams?.value ?? []));
-    const whole = (part: { readonly stock?: Given<Stock>; readonly rip?: unknown } | undefined): Use => ({ stock: part?.stock, sides: part?.rip ? ['thickness'] : ['width', 'thickness'] });
+    const whole = (part: { readonly stock?: Given<Stock>; readonly rip?: unknown } | undefined): Use =>
+        ({ stock: part?.stock, sides: part?.rip ? ['thickness'] : ['width', 'thickness'] });
     const ofBeam = ({ blocking, spacers, sides, otherSide, bottom, trim: own, under, solid, back }: Profile): Use[] => [
-        ...[blocking, sides, otherSide, bottom, own, under, solid].map(whole), { stock: spacers?.stock, sides: spacers?.rip ? [] : ['width'] }, { stock: back?.stock, sides: ['thickness'] },
+        ...[blocking, sides, otherSide, bottom, own, under, solid].map(whole),
+        { stock: spacers?.stock, sides: spacers?.rip ? [] : ['width'] }, { stock: back?.stock, sides: ['thickness'] },
     ];
     return [...[...profiles].flatMap(ofBeam), ...around.map(whole), whole(trim)];
 }

@@ -61,15 +61,20 @@ function ofCovering({ covering }: Room): Dimension[] {
 
 function wrapped(room: Room): Dimension[] {
     const { grid, lines } = room, beams = [grid?.beams, ...lines.map(line => line.beams), ...perimetersOf(room).map(around => around.beams)];
-    return [...new Map(beams.flatMap(given => (given ? [[given.value.key, given] as const] : []))).values()].flatMap(({ value: { name, wraps }, at }): Dimension[] => (
-        wraps ? [{ kind: 'wraps', name, sizes: [wraps.value.width.ticks, wraps.value.height.ticks], at, ...recorded(wraps), says: wraps.status?.said === true, cuts: true }] : []));
+    const each = new Map(beams.flatMap(given => (given ? [[given.value.key, given] as const] : [])));
+    return [...each.values()].flatMap(({ value: { name, wraps }, at }): Dimension[] => {
+        if (!wraps) return [];
+        const { value: { width, height }, status } = wraps;
+        return [{ kind: 'wraps', name, sizes: [width.ticks, height.ticks], at, ...recorded(wraps), says: status?.said === true, cuts: true }];
+    });
 }
 
 /** One for all readings that are known alike. */
 function ofSurvey({ survey }: Room): Dimension[] {
     if (!survey || survey.points.length === 0) return [];
-    const alike = grouped(survey.points.map(({ at, known }) => ({ at: known ? at : survey.method?.at ?? survey.at, ...recorded(known?.status ? known : { ...survey, ...known }) })),
-        ({ known, on, by }) => [known, on, by].join(' '));
+    const each = survey.points.map(({ at, known }) =>
+        ({ at: known ? at : survey.method?.at ?? survey.at, ...recorded(known?.status ? known : { ...survey, ...known }) }));
+    const alike = grouped(each, ({ known, on, by }) => [known, on, by].join(' '));
     return [...alike.values()].map((same): Dimension => ({ kind: 'survey', name: '', readings: same.length, ...same[0]!, cuts: true }));
 }
 
@@ -109,7 +114,7 @@ export function isAsked(room: Room): boolean {
         || said(room.covering) || said(room.survey) || room.survey?.points.some(({ known }) => said(known)) === true;
 }
 
-/** What pieces are cut from and is not known as well as it has to be: of a room that is not asked, those boards and things of which the text itself says so. */
+/** What pieces are cut from and is not known as well as it has to be; of a room that is not asked, boards and what is wrapped where they say so themselves. */
 export function openOf(room: Room): Dimension[] {
     const least = leastStatus(room), asked = isAsked(room);
     return dimensionsOf(room).filter(one => one.cuts && !isKnown(one, least) && (asked || one.says));

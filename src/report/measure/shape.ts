@@ -41,7 +41,10 @@ export interface SuspectJson {
 
 export interface DimensionJson {
     readonly kind: Dimension['kind'];
-    /** The wall, the fixture, the corners of the diagonal, the size of the joists, the stock, the profile that wraps something; empty of a height, a survey and a diagonal that nobody measured. */
+    /**
+     * The wall, the fixture, the corners of the diagonal, the size of the joists, the stock, the profile that wraps something; empty of a height, a survey
+     * and a diagonal that nobody measured.
+     */
     readonly name: string;
     /** Its length; null of the place of a fixture, of boards, and of what nobody says. Of joists the center of the first. */
     readonly says: LengthJson | null;
