@@ -33,7 +33,8 @@ export function stocksKnown(room: Room): StockKnown[] {
         const said = (['width', 'thickness'] as const).flatMap(side => (sides.has(side) && stock[side] ? [{ side, size: stock[side] }] : []));
         const known = said.map(({ side, size }) => knownOf(size, foundAsSaid(room, stock, side)));
         const worst = known.reduce<typeof known[number] | undefined>((least, one) => (least && isBetter(one.known, least.known) ? least : one), undefined);
-        return worst ? [{ stock, at, sizes: said.map(({ size }) => size.value.ticks), ...worst, says: said.some(({ size }) => size.status?.said === true) }] : [];
+        const says = said.some(({ size }) => size.status?.said === true);
+        return worst ? [{ stock, at, sizes: said.map(({ size }) => size.value.ticks), ...worst, says }] : [];
     });
 }
 

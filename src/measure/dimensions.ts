@@ -104,8 +104,8 @@ export function leastStatus({ job }: Pick<Room, 'job'>): Status {
 }
 
 /**
- * Whether this room is asked how its dimensions are known: the job says how well they have to be, or one of them says how it is. What a stock or a profile says of
- * itself is said for all rooms, and asks none of them.
+ * Whether this room is asked how its dimensions are known: the job says how well they have to be, or one of them says how it is. What a stock or a profile
+ * says of itself is said for all rooms, and asks none of them.
  */
 export function isAsked(room: Room): boolean {
     const said = (record: Recorded | undefined): boolean => record?.status?.said === true;
