@@ -1,8 +1,8 @@
 import * as vscode from 'vscode';
 import type { BaseLanguageClient, LanguageClientOptions } from 'vscode-languageclient';
 import {
-    COLORS, LOOKING, OPEN_LIST, SHOW_CHANGES, SHOW_ESTIMATE, SHOW_PIECES, SHOW_RULE, SHOW_USES,
-    type Colors, type ColorsParams, type InitializationOptions, type LookingParams,
+    COLORS, HOLDING, LOOKING, OPEN_LIST, SHOW_CHANGES, SHOW_ESTIMATE, SHOW_PIECES, SHOW_RULE, SHOW_USES,
+    type Colors, type ColorsParams, type HoldingParams, type InitializationOptions, type LookingParams,
 } from '../server/messages.ts';
 import { BuiltinDocuments } from './builtin-documents.ts';
 import { History } from './history.ts';
@@ -29,6 +29,8 @@ export class Server implements vscode.Disposable {
     });
     private client: BaseLanguageClient | undefined;
     private readonly startListeners: ((listen: Listen) => void)[] = [];
+    private readonly holdListeners: ((still: boolean) => void)[] = [];
+    private works = { busy: false, still: false };
     /** Starts and stops follow one another, however fast they are asked for. */
     private last: Promise<void> = Promise.resolve();
 
@@ -79,6 +81,11 @@ export class Server implements vscode.Disposable {
         if (this.client?.isRunning()) started(listenTo(this.client));
     }
 
+    /** Calls whenever what the server tells begins or ends to hold still, since somebody types. */
+    onHold(listener: (still: boolean) => void): void {
+        this.holdListeners.push(listener);
+    }
+
     dispose(): void {
         this.listening.dispose();
         this.history.dispose();
@@ -100,7 +107,8 @@ export class Server implements vscode.Disposable {
             readForServer(client);
             this.history.answer(client);
             client.onDidChangeState(({ newState }) => { if (client === this.client) this.show(conditions[newState]!); });
-            client.onNotification(LOOKING, ({ busy }: LookingParams) => { if (client === this.client) this.working(busy); });
+            client.onNotification(LOOKING, ({ busy }: LookingParams) => { if (client === this.client) this.working({ busy }); });
+            client.onNotification(HOLDING, ({ still }: HoldingParams) => { if (client === this.client) this.working({ still }); });
             await client.start();
             for (const started of this.startListeners) started(listenTo(client));
         } catch (error) {
@@ -138,13 +146,18 @@ export class Server implements vscode.Disposable {
         };
     }
 
-    /** The dry fit of a large house takes seconds: what it finds is still to come. */
-    private working(busy: boolean): void {
+    /** The dry fit of a large house takes seconds: what it finds is still to come. And while somebody types all of it holds still. */
+    private working(now: { readonly busy?: boolean; readonly still?: boolean }): void {
+        this.works = { ...this.works, ...now };
+        const { busy, still } = this.works;
         this.status.busy = busy;
-        this.status.text = busy ? vscode.l10n.t('Cofferwright fits the pieces together') : 'Cofferwright';
+        this.status.text = still ? vscode.l10n.t('Cofferwright waits for your hand to rest') : busy ? vscode.l10n.t('Cofferwright fits the pieces together') : 'Cofferwright';
+        if (now.still !== undefined) for (const listener of this.holdListeners) listener(still);
     }
 
     private show(condition: Condition): void {
+        if (this.works.still) this.working({ still: false });
+        this.works = { busy: false, still: false };
         this.status.busy = condition === 'starting';
         this.status.severity = condition === 'stopped' ? vscode.LanguageStatusSeverity.Error : vscode.LanguageStatusSeverity.Information;
         this.status.text = condition === 'stopped' ? vscode.l10n.t('Cofferwright is not running') : 'Cofferwright';

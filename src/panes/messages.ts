@@ -37,7 +37,9 @@ interface TicksMessage { readonly type: 'ticks'; readonly keys: readonly string[
 interface FollowingMessage { readonly type: 'following'; readonly pinned: boolean }
 /** Words to show and to read out. */
 interface PlainMessage { readonly type: 'plain'; readonly words: string }
-export type ToPane = ContentMessage | SelectionMessage | PickedMessage | TicksMessage | FollowingMessage | PlainMessage;
+/** Whether what is shown holds still, since somebody types. */
+interface HoldingMessage { readonly type: 'holding'; readonly still: boolean }
+export type ToPane = ContentMessage | SelectionMessage | PickedMessage | TicksMessage | FollowingMessage | PlainMessage | HoldingMessage;
 
 /** The pane's script runs and waits for content. */
 interface ReadyMessage { readonly type: 'ready' }
@@ -115,6 +117,7 @@ const TO_PANE: Readonly<Record<ToPane['type'], Check>> = {
     ticks: has({ keys: isTexts }),
     following: has({ pinned: isFlag }),
     plain: has({ words: isText }),
+    holding: has({ still: isFlag }),
 };
 const FROM_PANE: Readonly<Record<FromPane['type'], Check>> = {
     ready: anything,

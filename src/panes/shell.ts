@@ -14,6 +14,8 @@ interface Shell {
     readonly words: string;
     /** Something was asked for that is not there yet. */
     readonly isWorking: boolean;
+    /** What is shown is from before somebody began to type, and waits for the hand to rest. */
+    readonly isStill: boolean;
     /** The page itself. */
     readonly page: Html | undefined;
     /** Why nothing is to be built from it as it stands. */
@@ -21,7 +23,7 @@ interface Shell {
 }
 
 /** What stands around every page: which room, pinned or not, files to keep, and what is wrong with the text. */
-export function shell({ kind, message, pinned, formats, words, isWorking, page, standing }: Shell): Html {
+export function shell({ kind, message, pinned, formats, words, isWorking, isStill, page, standing }: Shell): Html {
     const broken = message?.condition === 'broken';
     return html`<div class="pane" id="pane">
 ${kindSwitch(kind)}
@@ -32,8 +34,14 @@ ${kindSwitch(kind)}
 ${words ? html`<p class="words" id="words">${words}</p>` : ''}
 <div id="standing">${page && standing ? notice(standing) : ''}</div>
 <div id="page" ${attributes({ 'class': broken ? 'page broken' : 'page' })}>${page}</div>
+<div id="still">${still(isStill && page !== undefined)}</div>
 </main>
 </div>`;
+}
+
+/** Not read aloud: who types hears what is typed. */
+export function still(isStill: boolean): Html {
+    return isStill ? html`<p class="still">${t('As it was before you began to type')}</p>` : html``;
 }
 
 const kindNames: Readonly<Record<PaneKind, () => string>> = {

@@ -8,7 +8,7 @@ import { announce } from './announce.ts';
 import { PANE_KINDS, readToPane, versioned, type ContentMessage, type ExportFormat, type ExportMessage, type FromPane, type PaneKind } from './messages.ts';
 import { keepingFocus } from './focus.ts';
 import { patch } from './patch.ts';
-import { keyOf, pinWords, shell } from './shell.ts';
+import { keyOf, pinWords, shell, still } from './shell.ts';
 import { keep, keptState, withValue } from './state.ts';
 import { SHELL_STYLE } from './style.ts';
 import { editor } from './vscode-api.ts';
@@ -81,6 +81,8 @@ class RunningPane<Content extends PageContent, State> implements Pane<Content, S
     private picked: string | undefined;
     /** From the beginning, and whenever another room is asked for, until the content comes. */
     private isWorking = true;
+    /** Somebody types, and what is shown is from before. */
+    private isStill = false;
 
     constructor(private readonly script: PaneScript<Content, State>) {
         const kept = keptState(script.kind);
@@ -161,7 +163,7 @@ class RunningPane<Content extends PageContent, State> implements Pane<Content, S
         const { content, state, script } = this;
         const page = content && script.render(content, state, this.shown);
         const markup = shell({
-            kind: script.kind, message: this.message, pinned: this.pinned, formats: script.formats, words: this.words, isWorking: this.isWorking, page,
+            kind: script.kind, message: this.message, pinned: this.pinned, formats: script.formats, words: this.words, isWorking: this.isWorking, isStill: this.isStill, page,
             standing: content?.standing,
         });
         keepingFocus(this.root, () => {
@@ -201,6 +203,11 @@ class RunningPane<Content extends PageContent, State> implements Pane<Content, S
                 this.pinned = message.pinned;
                 this.draw();
                 this.keep();
+                return;
+            case 'holding':
+                this.isStill = message.still;
+                // nothing else is otherwise, and somebody types
+                patch(document.getElementById('still')!, still(this.isStill && this.content !== undefined).text);
                 return;
             case 'plain':
                 this.words = message.words;

@@ -12,6 +12,10 @@ body{overflow:hidden;overflow-wrap:break-word}
 @media (max-width:640px){.switch svg{display:none}.switch button{padding:2px 7px}}
 @media (max-width:450px){.switch svg{display:block}.switch span{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}}
 .working{margin:0;padding:10px 12px;color:var(--soft)}
+.main{position:relative}
+.still{position:absolute;z-index:4;inset-inline-start:8px;bottom:8px;max-width:calc(100% - 16px);box-sizing:border-box;margin:0;padding:2px 9px;color:var(--menu-ink);background:var(--menu);border:1px solid var(--field-edge);border-radius:2px;pointer-events:none;animation:still .3s}
+@keyframes still{from{opacity:0}}
+@media (prefers-reduced-motion:reduce){.still{animation:none}}
 .room{flex:1 1 120px;min-width:0;margin:0;font-weight:600;overflow:hidden;text-overflow:ellipsis;white-space:nowrap}
 .room select{width:100%;max-width:min(320px,100%);text-overflow:ellipsis}
 button,select,summary{font:inherit;color:var(--button-ink);background:var(--button);border:1px solid var(--button-edge);border-radius:2px;padding:2px 9px;cursor:pointer;min-height:26px}

@@ -92,6 +92,10 @@ export type FilesOfJobResult = readonly string[];
 export const LOOKING = 'cofferwright/looking';
 export interface LookingParams { readonly busy: boolean }
 
+/** From the server: whether what it tells holds still, since somebody types. */
+export const HOLDING = 'cofferwright/holding';
+export interface HoldingParams { readonly still: boolean }
+
 /** Asks for the rooms of the house as things to be tried, and by which rules. */
 export const TRIALS = 'cofferwright/trials';
 export interface TrialsResult {

@@ -7,6 +7,7 @@ import type { CofferWorkspaceManager } from '../language/workspace/workspace-man
 import { madeFrom } from '../language/workspace/made-from.ts';
 import { inspectClosely } from '../pipeline/inspect-closely.ts';
 import { CalmFindings } from './calm/calm-findings.ts';
+import { tellHolding } from './calm/holding.ts';
 import { Typing } from './calm/typing.ts';
 import { answerBuiltinDocuments } from './builtin-documents.ts';
 import { dropClosedTexts } from './closed-texts.ts';
@@ -20,7 +21,7 @@ import type { CofferInlayHints } from './features/inlay-hints.ts';
 import { ServerFileSystem } from './file-system.ts';
 import { answerFilesOfJob } from './files-of-job.ts';
 import { FittingDiagnostics } from './fitting-diagnostics.ts';
-import { COLORS, LOOKING, type ColorsParams, type LookingParams } from './messages.ts';
+import { COLORS, HOLDING, LOOKING, type ColorsParams, type HoldingParams, type LookingParams } from './messages.ts';
 import type { BoardProver } from '../cutting/board-prover.ts';
 import { Panes } from './panes/panes.ts';
 import { Rooms } from './panes/rooms.ts';
@@ -76,11 +77,12 @@ export function serve(
         void connection.sendNotification(ShowMessageNotification.type, { type: MessageType.Warning, message: tooManyFiles(there) });
     };
     dropClosedTexts(shared);
+    tellHolding(typing, still => tell(connection, HOLDING, { still } satisfies HoldingParams));
     let busy = false;
     const closeLook = new CloseLook(shared, late, edits, look, now => {
         if (busy === now) return;
         busy = now;
-        tellLooking(connection, { busy });
+        tell(connection, LOOKING, { busy } satisfies LookingParams);
     }, file => commitFindings(file, history, comparisons));
     const lookAtContracts = (): void => closeLook.again(filesWithContract(shared));
     history.onChange(lookAtContracts);
@@ -91,11 +93,11 @@ export function serve(
     startLanguageServer(shared, { DocumentSymbolProvider: DocumentState.IndexedReferences, DocumentLinkProvider: DocumentState.Linked });
 }
 
-function tellLooking(connection: Connection, params: LookingParams): void {
+function tell(connection: Connection, method: string, params: object): void {
     try {
-        connection.sendNotification(LOOKING, params).catch(() => undefined);
+        connection.sendNotification(method, params).catch(() => undefined);
     } catch {
-        // the connection is gone, with a look still under way
+        // the connection is gone, with a look or a hand still under way
     }
 }
 

@@ -36,6 +36,7 @@ export class Pane {
     private hasMoved = false;
     /** Its script has said that it is there. It stays while the pane is hidden, so that a pane that is switched to is there at once, as it was left. */
     private isReady = false;
+    private isStill = false;
 
     constructor(
         readonly id: string, readonly kind: PaneKind, readonly panel: vscode.WebviewPanel, extension: vscode.Uri, private readonly holder: Holder,
@@ -59,6 +60,13 @@ export class Pane {
 
     get shown(): PaneContentParams['shown'] {
         return this.last?.shown ?? null;
+    }
+
+    /** Whether it shows this room; null: none. */
+    isOf(room: { readonly uri: string; readonly room: string } | null): boolean {
+        // one that comes back after a reload knows its room before the server has said it
+        const own = this.shown ?? this.chosen;
+        return own?.uri === room?.uri && own?.room === room?.room;
     }
 
     /** The rooms whose pieces are ticked off in it. */
@@ -136,6 +144,11 @@ export class Pane {
         this.tellServer();
     }
 
+    holdStill(still: boolean): void {
+        this.isStill = still;
+        this.post({ type: 'holding', still });
+    }
+
     postTicks(): void {
         this.post({ type: 'ticks', keys: this.ticked.flatMap(({ uri, room }) => this.holder.ticksOf(uri, room)) });
     }
@@ -173,6 +186,7 @@ export class Pane {
 
     private sayAgain(): void {
         this.post({ type: 'following', pinned: this.pinned });
+        this.post({ type: 'holding', still: this.isStill });
         if (!this.last) return;
         const { pane: _, ...message } = this.last;
         this.post({ type: 'content', ...message });

@@ -8,6 +8,8 @@ import {
 import type { History } from '../history.ts';
 import type { Listen } from '../server.ts';
 import { KINDS, viewType } from './kinds.ts';
+import { Asleep } from './asleep.ts';
+import { freeColumn, groupOfPanes } from './group.ts';
 import { Pane, type Holder } from './pane.ts';
 import { saveFile } from './save-file.ts';
 import { TextSelector } from './select-text.ts';
@@ -19,6 +21,8 @@ interface Talk {
     tell(method: string, params: object): void;
     /** Called by every server that starts, now and later. */
     onStart(started: (listen: Listen) => void): void;
+    /** Called whenever all that is shown begins or ends to hold still, since somebody types. */
+    onHold(held: (still: boolean) => void): void;
 }
 
 /** Panes that show rooms: opened by commands, brought back after a reload, following the cursor or pinned to a room. */
@@ -31,6 +35,7 @@ export class Panes implements Holder, vscode.Disposable {
     private cursor: CursorParams | undefined;
     /** The group that the first pane was opened in. */
     private beside = vscode.ViewColumn.Beside;
+    private readonly asleep = new Asleep();
 
     constructor(private readonly context: vscode.ExtensionContext, private readonly talk: Talk, private readonly history: History) {
         this.ticks = new Ticks(context.workspaceState);
@@ -38,14 +43,14 @@ export class Panes implements Holder, vscode.Disposable {
         const kinds = PANE_KINDS.map(kind => ({ kind, ...KINDS[kind] }));
         this.listening = vscode.Disposable.from(
             this.text,
-            ...kinds.map(({ kind, command }) => vscode.commands.registerCommand(command, () => { this.open(kind, true); })),
+            ...kinds.map(({ kind, command }) => vscode.commands.registerCommand(command, () => this.open(kind, true).then(() => undefined))),
             ...kinds.map(({ kind }) => vscode.window.registerWebviewPanelSerializer(viewType(kind), {
                 deserializeWebviewPanel: (panel, kept) => Promise.resolve(this.hold(kind, panel, kept)).then(() => undefined),
             })),
-            vscode.commands.registerCommand(SHOW_PIECES, ({ uri, room }: ShowPiecesParams) => { this.showing('cut-list', uri, room); }),
-            vscode.commands.registerCommand(SHOW_ESTIMATE, ({ uri, room }: ShowPiecesParams) => { this.showing('estimate', uri, room); }),
-            vscode.commands.registerCommand(SHOW_CHANGES, ({ uri, room }: ShowPiecesParams) => { this.showing('changes', uri, room).compareWith(undefined); }),
-            vscode.commands.registerCommand('cofferwright.compareWith', () => this.compareWith(this.open('changes'))),
+            vscode.commands.registerCommand(SHOW_PIECES, async ({ uri, room }: ShowPiecesParams) => { await this.showing('cut-list', uri, room); }),
+            vscode.commands.registerCommand(SHOW_ESTIMATE, async ({ uri, room }: ShowPiecesParams) => { await this.showing('estimate', uri, room); }),
+            vscode.commands.registerCommand(SHOW_CHANGES, async ({ uri, room }: ShowPiecesParams) => { (await this.showing('changes', uri, room)).compareWith(undefined); }),
+            vscode.commands.registerCommand('cofferwright.compareWith', async () => this.compareWith(await this.open('changes'))),
             vscode.commands.registerCommand('cofferwright.backToText', () => this.backToText()),
             vscode.commands.registerCommand('cofferwright.pinPane', () => this.active()?.pin(true)),
             vscode.commands.registerCommand('cofferwright.unpinPane', () => this.active()?.pin(false)),
@@ -53,6 +58,7 @@ export class Panes implements Holder, vscode.Disposable {
             vscode.window.onDidChangeTextEditorSelection(({ textEditor }) => this.cursorIn(textEditor)),
         );
         this.cursorIn(vscode.window.activeTextEditor);
+        talk.onHold(still => { for (const pane of this.panes.values()) pane.holdStill(still); });
         talk.onStart(listen => {
             listen(PANE_CONTENT, (params: PaneContentParams) => this.panes.get(params.pane)?.take(params));
             listen(PANE_SELECTION, (params: PaneSelectionParams) => this.panes.get(params.pane)?.select(params));
@@ -65,11 +71,20 @@ export class Panes implements Holder, vscode.Disposable {
      * A pane of this kind that follows the cursor: the one there is, or a new one among the other panes, beside the text. The hands stay on the
      * text, unless they are on a pane already, which would be hidden with them, or it is asked for once more while it is seen.
      */
-    open(kind: PaneKind, onceMore = false): Pane {
-        const there = [...this.panes.values()].find(pane => pane.kind === kind && !pane.pinned), isOnPane = this.active() !== undefined;
+    async open(kind: PaneKind, onceMore = false): Promise<Pane> {
+        const isOnPane = this.active() !== undefined;
+        const there = await this.find(kind, pane => !pane.pinned, !isOnPane);
         if (!there) return this.make(kind, this.column(), !isOnPane);
         there.panel.reveal(undefined, !isOnPane && !(onceMore && there.panel.visible));
         return there;
+    }
+
+    /** The pane of this kind that is fit, also where it sleeps since the window was loaded anew. `keepsFocus`: the hands stay where they are. */
+    private async find(kind: PaneKind, isFit: (pane: Pane) => boolean, keepsFocus: boolean): Promise<Pane | undefined> {
+        const fit = (): Pane | undefined => [...this.panes.values()].find(pane => pane.kind === kind && isFit(pane));
+        // one that wakes may be pinned to another room
+        while (!fit() && await this.asleep.wake(viewType(kind), [...this.panes.values()].map(({ panel }) => panel), keepsFocus));
+        return fit();
     }
 
     /** From a pane back to the text, to where the cursor is. */
@@ -86,17 +101,16 @@ export class Panes implements Holder, vscode.Disposable {
 
     /** All panes stand in one group, which holds no texts: the manifest has the editor lock a group that begins with a pane. */
     private column(): vscode.ViewColumn {
-        const panels = [...this.panes.values()].map(({ panel }) => panel);
+        const panels = [...this.panes.values()].map(({ panel }) => panel), known = groupOfPanes();
         // where the first one went is not known at once: two that are opened in a breath must not stand beside each other
-        if (panels.length === 0) this.beside = (vscode.window.tabGroups.activeTabGroup.viewColumn + 1) as vscode.ViewColumn;
-        return panels.flatMap(({ viewColumn }) => viewColumn ?? []).at(-1) ?? this.beside;
+        if (panels.length === 0 && !known) this.beside = freeColumn();
+        return panels.flatMap(({ viewColumn }) => viewColumn ?? []).at(-1) ?? known?.viewColumn ?? this.beside;
     }
 
     /** From one pane to another kind, which shows the same room and is pinned where that one is; with the hands on it. */
-    private switchTo(from: Pane, kind: PaneKind): void {
-        const { shown, pinned } = from, isSame = (pane: Pane): boolean => pane.shown?.uri === shown?.uri && pane.shown?.room === shown?.room;
-        const isFit = (pane: Pane): boolean => pane.pinned === pinned && (!pinned || isSame(pane));
-        const there = [...this.panes.values()].find(pane => pane.kind === kind && isFit(pane));
+    private async switchTo(from: Pane, kind: PaneKind): Promise<void> {
+        const { shown, pinned } = from, isSame = (pane: Pane): boolean => pane.isOf(shown);
+        const there = await this.find(kind, pane => pane.pinned === pinned && (!pinned || isSame(pane)), false);
         const pane = there ?? this.make(kind, from.panel.viewColumn ?? this.column(), false);
         if (there) there.panel.reveal(undefined, false);
         if (!shown) return;
@@ -132,8 +146,8 @@ export class Panes implements Holder, vscode.Disposable {
         switch (message.type) {
             case 'select': void this.select(message).catch((error: unknown) => pane.say(vscode.l10n.t('The text could not be opened: {0}', String(error)))); return;
             case 'against': void (message.to === 'pick' ? this.compareWith(pane) : pane.compareWith(message.to === 'signed' ? 'signed' : undefined)); return;
-            case 'switch': return this.switchTo(pane, message.kind);
-            case 'find': return this.find(pane, message.kind, message.key);
+            case 'switch': void this.switchTo(pane, message.kind); return;
+            case 'find': void this.showPart(pane, message.kind, message.key); return;
             case 'tick': return this.tick(pane, message);
             case 'mark': void this.mark(pane, message); return;
             case 'stop': return this.talk.tell(PANE_STOP, { pane: pane.id } satisfies PaneStopParams);
@@ -147,14 +161,14 @@ export class Panes implements Holder, vscode.Disposable {
         const id = `${kind}-${++this.count}`;
         const pane = new Pane(id, kind, panel, this.context.extensionUri, this, kept);
         this.panes.set(id, pane);
+        this.asleep.woken();
         if (this.cursor) this.talk.tell(CURSOR, this.cursor);
         this.activated();
         return pane;
     }
 
     private picked(from: Pane, key: string): void {
-        for (const pane of this.panes.values()) if (pane !== from && pane.shown?.uri === from.shown?.uri
-            && pane.shown?.room === from.shown?.room) pane.picked(key);
+        for (const pane of this.panes.values()) if (pane !== from && pane.isOf(from.shown)) pane.picked(key);
     }
 
     /** In the text, or in the text as it was. */
@@ -170,17 +184,17 @@ export class Panes implements Holder, vscode.Disposable {
         if (commit !== undefined) pane.compareWith(commit);
     }
 
-    private find(from: Pane, kind: PaneKind, key: string): void {
+    private async showPart(from: Pane, kind: PaneKind, key: string): Promise<void> {
         // a page of a whole house leads to pieces of any of its rooms
         const room = from.ticked.find(one => key.startsWith(`${one.room}.`)) ?? from.shown;
-        const pane = room ? this.showing(kind, room.uri, room.room) : this.open(kind);
+        const pane = await (room ? this.showing(kind, room.uri, room.room) : this.open(kind));
         pane.reveal(key);
     }
 
     /** A pane of this kind that shows this room: the one there is, or one that is brought to it. */
-    private showing(kind: PaneKind, uri: string, room: string): Pane {
-        const same = (pane: Pane): boolean => pane.shown?.uri === uri && pane.shown?.room === room, isOnPane = this.active() !== undefined;
-        const pane = [...this.panes.values()].find(each => each.kind === kind && same(each)) ?? this.open(kind);
+    private async showing(kind: PaneKind, uri: string, room: string): Promise<Pane> {
+        const same = (pane: Pane): boolean => pane.isOf({ uri, room }), isOnPane = this.active() !== undefined;
+        const pane = [...this.panes.values()].find(each => each.kind === kind && same(each)) ?? await this.open(kind);
         if (!same(pane)) pane.choose(uri, room);
         pane.panel.reveal(undefined, !isOnPane);
         return pane;

@@ -1,5 +1,6 @@
 import * as vscode from 'vscode';
 import type { Source } from '../../panes/messages.ts';
+import { holdsPanes } from './group.ts';
 
 /** How long words that were asked for stay lit. */
 const LIT_MS = 1500;
@@ -32,13 +33,13 @@ export class TextSelector implements vscode.Disposable {
     }
 }
 
-/** Where the file is open; else where another job file is seen; else the first column, unless the pane is there. */
+/** Where the file is open; else where another job file is seen; else the first group that is not kept for panes. */
 function columnFor(file: vscode.Uri): vscode.ViewColumn {
     const { visibleTextEditors, tabGroups } = vscode.window;
     const seen = visibleTextEditors.find(({ document }) => document.uri.toString() === file.toString())
         ?? visibleTextEditors.find(({ document }) => document.languageId === 'coffer');
     if (seen?.viewColumn) return seen.viewColumn;
     const group = tabGroups.all.find(({ tabs }) => tabs.some(({ input }) => input instanceof vscode.TabInputText && input.uri.toString() === file.toString()))
-        ?? tabGroups.all.find(({ activeTab }) => !(activeTab?.input instanceof vscode.TabInputWebview));
+        ?? tabGroups.all.find(each => !holdsPanes(each));
     return group?.viewColumn ?? vscode.ViewColumn.Beside;
 }

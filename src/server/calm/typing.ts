@@ -17,10 +17,16 @@ export class Typing {
     private readonly lines = new Map<string, { current: number; readonly left: Set<number> }>();
     private timer: ReturnType<typeof setTimeout> | undefined;
     private readonly rests: (() => void)[] = [];
+    private readonly begins: (() => void)[] = [];
 
     /** Whether somebody types now. */
     get now(): boolean {
         return this.timer !== undefined;
+    }
+
+    /** Tells whenever somebody begins to type. */
+    onBegin(listener: () => void): void {
+        this.begins.push(listener);
     }
 
     /** Tells whenever the hand has come to rest. */
@@ -49,8 +55,10 @@ export class Typing {
         const lines = own ?? { current: -1, left: new Set<number>() };
         this.lines.set(uri, lines);
         for (const change of changes) if ('range' in change) follow(lines, change);
+        const isFirst = !this.now;
         clearTimeout(this.timer);
         this.timer = setTimeout(() => this.rest(), REST_MS);
+        if (isFirst) for (const listener of this.begins) listener();
     }
 
     /** A file was saved or closed, or whatever else one does with idle hands. Where nobody typed, nobody waits to be told. */
