@@ -7,12 +7,15 @@ import { browserArguments, browserPath, serveEditor } from './editor-server.mjs'
 
 const QUESTION = JSON.stringify({ title: 'Ceiling Plan', expression: `({ coffers: document.querySelectorAll('[data-key^="coffer."]').length, pinned: document.getElementById('pin')?.getAttribute('aria-pressed'), sides: document.getElementById('layer-sides')?.checked })` });
 
+const CUTS = JSON.stringify({ title: 'Cut List', expression: `document.querySelector('[data-key^="den."]')?.textContent ?? null` });
+
 /**
- * Opens a room and its plan, pins it and switches a layer off, loads the window anew, and looks whether all of it is there again.
+ * Opens a room, its cut list and before that its plan, pins the plan and switches a layer off, loads the window anew, and looks whether all of it is there
+ * again: the plan at once, and the cut list, of which only the tab is there then, where it is asked for.
  * @returns {Promise<{ name: string, ok: boolean, milliseconds: number, error?: string }>} as a result of the suite
  */
 export async function testReload({ editor, vsix, workspace, pictures }) {
-    const name = 'a pane comes back after a reload: its room, pinned as it was, with its layers';
+    const name = 'panes come back after a reload: their room, pinned as they were, with their layers; none twice, and no text lands on them';
     const began = Date.now();
     const { folder, port, stop } = await serveEditor({ editor, vsix });
     let browser;
@@ -25,6 +28,7 @@ export async function testReload({ editor, vsix, workspace, pictures }) {
         await page.waitForSelector('.monaco-workbench .explorer-folders-view', { timeout: 60_000 });
         await pick(page, 'Control+P', 'den.coffer');
         await page.waitForSelector('text=/9 coffers/', { timeout: 60_000 });
+        await pick(page, 'F1', 'Show Cut List');
         await pick(page, 'F1', 'Show Ceiling Plan');
         await seen(page, 'nine coffers', ({ coffers }) => coffers === 9);
         await inPane(page, JSON.stringify({ title: 'Ceiling Plan', expression: `[document.getElementById('pin').click(), document.getElementById('layer-sides').click()].length` }));
@@ -34,6 +38,15 @@ export async function testReload({ editor, vsix, workspace, pictures }) {
         await pick(page, 'F1', 'Developer: Reload Window');
         await gone;
         await seen(page, 'the same again', ({ coffers, pinned, sides }) => coffers === 9 && pinned === 'true' && sides === false);
+        await pick(page, 'F1', 'View: Focus First Editor Group');
+        await pick(page, 'F1', 'Show Cut List');
+        await until(page, 'its cut list', async () => await inPane(page, CUTS) !== 'null', () => tabs(page));
+        await same(page, [['den.coffer'], ['Ceiling Plan', 'Cut List']]);
+        await page.waitForSelector('.editor-group-container.active .monaco-editor', { timeout: 5000 });
+        // the hands on a pane: a text that is opened goes to the other texts
+        await pick(page, 'F1', 'Show Cut List');
+        await pick(page, 'Control+P', 'yard.coffer');
+        await same(page, [['den.coffer', 'yard.coffer'], ['Ceiling Plan', 'Cut List']]);
         await page.screenshot({ path: join(pictures, 'reload.png') });
         return { name, ok: true, milliseconds: Date.now() - began };
     } catch (error) {
@@ -54,11 +67,27 @@ async function pick(page, key, words) {
 }
 
 async function seen(page, what, isSo) {
-    let last;
+    await until(page, what, async () => {
+        const last = JSON.parse(await inPane(page, QUESTION));
+        return last && isSo(last);
+    }, () => inPane(page, QUESTION));
+}
+
+async function until(page, what, isSo, state) {
     for (let time = 0; time < 600; time++) {
-        last = JSON.parse(await inPane(page, QUESTION));
-        if (last && isSo(last)) return;
+        if (await isSo()) return;
         await page.waitForTimeout(100);
     }
-    throw new Error(`not seen: ${what}; the pane shows ${JSON.stringify(last)}`);
+    throw new Error(`not seen: ${what}; there is ${JSON.stringify(await state())}`);
+}
+
+/** The names of the tabs of each group; of panes without the room's. */
+function tabs(page) {
+    return page.evaluate(() => [...globalThis.document.querySelectorAll('.editor-group-container')].map(group =>
+        [...group.querySelectorAll('.tab')].map(tab => tab.getAttribute('data-resource-name')?.split(' — ').at(-1))));
+}
+
+/** Whether there are these tabs and no others, once the editor has done what it was asked for. */
+async function same(page, wanted) {
+    await until(page, JSON.stringify(wanted), async () => JSON.stringify(await tabs(page)) === JSON.stringify(wanted), () => tabs(page));
 }

@@ -27,7 +27,7 @@ export const jointOpens = defineRule({
     title: 'Two pieces of the cut list do not meet as they should',
     explanation: `
 In the dry fit every face that has to touch another one is measured against it: how far apart they are, and over what area
-they touch. A gap of nothing is not enough. A miter cut at 44 degrees touches along an edge and gapes by 0.018" at the other
+they touch. A gap of nothing is not enough. A miter cut at 44 degrees touches along an edge and gapes by some 1/64" at the other
 one; of the 7.6 square inches that should touch hardly any do. Planned gaps are measured in the same way: what a cleat is
 short, the play beside a bottom, what a side is held down.
 
@@ -57,7 +57,7 @@ lie askew, each piece is rounded down by itself, and most joints stand open by s
             report({
                 ...at, severity: severityOf(joints),
                 message: `Cut to ${size(job.cutTo.value)}${job.cutTo.said ? '' : ', since the job says no `cut-to`'}, ${counted(count, 'joint')} of this room cannot close: ${nameOf(worst.piece)} and ${nameOf(worst.other)} `
-                    + `${worst.ticks > 0 ? `stand open by ${size(worst.ticks)}` : `are too tight by ${size(-worst.ticks)}`}. Their lengths fall between the marks of such a tape: ${job.cutTo.said ? 'use' : 'say'} a finer \`cut-to\`.`,
+                    + `${worst.ticks > 0 ? `stand open by ${size.gap(worst.ticks)}` : `are too tight by ${size.gap(-worst.ticks)}`}. Their lengths fall between the marks of such a tape: ${job.cutTo.said ? 'use' : 'say'} a finer \`cut-to\`.`,
                 related: [{ at: worst.piece.source, message: `${nameOf(worst.piece)} comes from here` }],
             });
         },
@@ -87,9 +87,9 @@ export function jointWords(misfit: Misfit, size: Sizes): string {
 
 function meetingWords({ kind, ticks, touches, wanted }: Clash, size: Sizes): string {
     switch (kind) {
-        case 'rounded': return `(${size(Math.abs(ticks))} ${ticks > 0 ? 'open' : 'too tight'})`;
-        case 'apart': return `(${size(ticks)} open)`;
-        case 'gap': return `(the gap is ${size(ticks)} wider than planned)`;
+        case 'rounded': return `(${size.gap(Math.abs(ticks))} ${ticks > 0 ? 'open' : 'too tight'})`;
+        case 'apart': return `(${size.gap(ticks)} open)`;
+        case 'gap': return `(the gap is ${size.gap(ticks)} wider than planned)`;
         case 'area': case 'overlap': return touches === undefined || wanted === undefined ? '(nowhere)' : `(over ${shortest(touches, 2)} square inches instead of ${shortest(wanted, 2)})`;
     }
 }

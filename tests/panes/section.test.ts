@@ -32,6 +32,23 @@ describe('the section pane', () => {
         await pane.close();
     });
 
+    test('says while somebody goes on typing that it is as it was before, without moving anything or taking the focus', async () => {
+        const pane = await PanePage.open('section', { width: 400 });
+        await pane.say(await section(pane));
+        await pane.page.focus('#pin');
+        const places = (): Promise<readonly number[]> => pane.page.evaluate(() => [...document.querySelectorAll('#page,#page svg,#page h2')].map(part => part.getBoundingClientRect().y));
+        const before = await places();
+        await pane.say({ type: 'holding', still: true });
+        expect(await pane.page.locator('.still').innerText()).toBe('As it was before you began to type');
+        expect(await places()).toEqual(before);
+        expect(await pane.page.evaluate(() => document.activeElement?.id)).toBe('pin');
+        expect(await pane.violations()).toEqual([]);
+        await pane.picture('section-holds-still');
+        await pane.say({ type: 'holding', still: false });
+        expect(await pane.page.locator('.still').count()).toBe(0);
+        await pane.close();
+    });
+
     test('shows the section that is chosen, also after a reload', async () => {
         const pane = await PanePage.open('section');
         const message = await section(pane);

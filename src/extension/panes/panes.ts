@@ -72,10 +72,11 @@ export class Panes implements Holder, vscode.Disposable {
      * text, unless they are on a pane already, which would be hidden with them, or it is asked for once more while it is seen.
      */
     async open(kind: PaneKind, onceMore = false): Promise<Pane> {
-        const isOnPane = this.active() !== undefined;
-        const there = await this.find(kind, pane => !pane.pinned, !isOnPane);
+        const isOnPane = this.active() !== undefined, isFit = (pane: Pane): boolean => pane.kind === kind && !pane.pinned;
+        const isSeen = [...this.panes.values()].some(pane => isFit(pane) && pane.panel.visible);
+        const there = await this.find(kind, isFit, !isOnPane);
         if (!there) return this.make(kind, this.column(), !isOnPane);
-        there.panel.reveal(undefined, !isOnPane && !(onceMore && there.panel.visible));
+        there.panel.reveal(undefined, !isOnPane && !(onceMore && isSeen));
         return there;
     }
 

@@ -116,7 +116,7 @@ function miterText({ stop, end, hand, long, flat, pieces, takes }: MiterCut, sho
 }
 
 function cutText({ stop, end, hand, pieces }: Pick<MiterCut, 'stop' | 'end' | 'hand' | 'pieces'>, show: Show): string {
-    const count = hand === 'left' || hand === 'right' ? counted(pieces.length, hand) : `${pieces.length} ${hand === 'either' ? 'with one miter, either way round' : 'mitered at both ends'}`;
+    const count = hand === 'left' || hand === 'right' ? counted(pieces.length, hand) : `${pieces.length} ${hand === 'either' ? 'with one miter, neither lefts nor rights' : 'mitered at both ends'}`;
     if (stop === undefined) return `no stop, to the corner of the blank: first ends, the ${end} ones, of ${count}`;
     return `stop at ${setting(stop, show)} to the long point: ${hand === 'both ends' ? `second ends of ${count}` : count}`;
 }

@@ -12,6 +12,8 @@ export interface Sizes {
     fine(ticks: number): string;
     /** How far off something is on the plan, where a tape is laid: as it is where a rule has a mark for it, else at the tape's next mark above. */
     off(ticks: number): string;
+    /** How far a joint stands open or is too tight, which is told by eye and not by a caliper: at the nearest 64th, `~3/64"`, and never nothing. */
+    gap(ticks: number): string;
     /** Figures that stand in one sum: all as `fine`, or all with decimals where one of them is on no tape. */
     alike(figures: readonly number[]): (ticks: number) => string;
 }
@@ -20,6 +22,7 @@ export interface Sizes {
 const CALIPERED: Ticks = TICKS_PER_FOOT;
 /** No rule has it, but it is what a tolerance of half a 64th is called. */
 const HAIR: Ticks = TICKS_PER_INCH / 128;
+const SIXTY_FOURTH: Ticks = TICKS_PER_INCH / 64;
 
 export function sizesOf(job: JobSettings): Sizes {
     const show = job.show.value;
@@ -37,7 +40,9 @@ export function sizesOf(job: JobSettings): Sizes {
         return onTape ? fine : ticks => `${shortest(ticks / TICKS_PER_INCH, 4)}"`;
     };
     const step = job.cutTo.value, off = (ticks: number): string => print(isOnRule(ticks, show) ? ticks : Math.ceil(ticks / step) * step);
-    return Object.assign(print, { fine, alike, off });
+    const gap = (ticks: number): string => (show === 'millimeters' || isOnRule(ticks, show) ? fine(ticks)
+        : `~${printIn(Math.max(1, Math.round(ticks / SIXTY_FOURTH)) * SIXTY_FOURTH, show)}`);
+    return Object.assign(print, { fine, alike, off, gap });
 }
 
 /** `line 2`, `lines 1, 2 and 3`. */

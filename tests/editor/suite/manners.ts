@@ -51,6 +51,35 @@ test('a file is laid out when it is saved, where the editor is set so', async ()
     }
 });
 
+test('what is surely meant is mended as a file is saved, where the editor is set so; and left where it is not', async () => {
+    const editor = await open('yard.coffer');
+    const right = editor.document.getText(), wrong = right.replace('stock pine-1x8 {\n  size ', 'stock pine-1x8 {\n  sise ');
+    assert.notEqual(wrong, right);
+    const settings = vscode.workspace.getConfiguration('editor', { languageId: 'coffer' });
+    const misspell = async (): Promise<void> => {
+        await replace(editor, 'stock pine-1x8 {\n  size ', 'stock pine-1x8 {\n  sise ');
+        await until('the mistake told', () => errorsOf(editor.document.uri).length > 0);
+        await editor.document.save();
+    };
+    try {
+        await misspell();
+        assert.equal(editor.document.getText(), wrong);
+        await replace(editor, 'stock pine-1x8 {\n  sise ', 'stock pine-1x8 {\n  size ');
+        await settings.update('codeActionsOnSave', { 'source.fixAll.cofferwright': 'explicit' }, vscode.ConfigurationTarget.Global, true);
+        await misspell();
+        assert.equal(editor.document.getText(), right);
+        assert.equal(new TextDecoder().decode(await vscode.workspace.fs.readFile(fileUri('yard.coffer'))), right);
+        await until('no errors', () => errorsOf(editor.document.uri).length === 0, () => errorsOf(editor.document.uri));
+        // saved in the same breath as it is typed, before anything is told
+        await replace(editor, 'stock pine-1x8 {\n  size ', 'stock pine-1x8 {\n  sise ');
+        await editor.document.save();
+        assert.equal(editor.document.getText(), right);
+    } finally {
+        await settings.update('codeActionsOnSave', undefined, vscode.ConfigurationTarget.Global, true);
+        await vscode.workspace.fs.writeFile(fileUri('yard.coffer'), new TextEncoder().encode(right));
+    }
+});
+
 test('a template is offered among the rest, with places to fill in', async () => {
     const editor = await open('yard.coffer');
     await replace(editor, 'edition 1\n', 'edition 1\n\nsto\n');

@@ -39,6 +39,21 @@ test('panes that are opened in a breath stand in one group, and nothing else doe
     assert.deepEqual(paneTabs()[0]!.group.tabs.length, 3);
 });
 
+test('panes keep a group of their own beside two columns of texts, and a text that is opened from a pane goes to the texts', async () => {
+    await vscode.window.showTextDocument(fileUri('yard.coffer'), { viewColumn: vscode.ViewColumn.Two, preview: false });
+    await vscode.window.showTextDocument(fileUri('rooms/den.coffer'), { viewColumn: vscode.ViewColumn.One, preview: false });
+    await until('activation', () => vscode.extensions.getExtension('cofferwright.cofferwright')?.isActive);
+    await vscode.commands.executeCommand('cofferwright.showPlan');
+    await until('the pane', () => paneTabs()[0]);
+    assert.deepEqual(paneTabs()[0]!.group.tabs.length, 1, 'it lies among texts');
+    // asked for once more it has the hands on it
+    await vscode.commands.executeCommand('cofferwright.showPlan');
+    await until('the hands on the pane', () => paneTabs()[0]!.group.isActive);
+    await vscode.commands.executeCommand('vscode.open', fileUri('details/beam.coffer'));
+    await until('the detail', () => tabs().some(({ label }) => label === 'beam.coffer'), () => tabs().map(({ label }) => label));
+    assert.deepEqual(paneTabs()[0]!.group.tabs.length, 1, 'a text landed on it');
+});
+
 test('the plan shows what the text says, through random edits, and the last good one while the text is broken', async () => {
     if (!isDriven) return;
     const editor = await openPlan();

@@ -10,11 +10,17 @@ const SMALLER = 4;
 /** Of the difference between black and white, from which on a pixel counts as another one. */
 const ANOTHER = 0.2;
 
+/** A word that is gone is little of a pane, and much of the place where it stood: of so many small pixels across and down. */
+const PLACE = 12;
+
+/** Shares of pixels, 0 to 1: of the whole pane, and of the place that differs most. */
+export interface Differs { readonly inAll: number; readonly somewhere: number }
+
 /**
- * The share of a pane's pixels (0 to 1) that differ from how the pane looked when somebody looked at it and kept the picture. With KEEP_LOOKS=1 it is kept
+ * How much of a pane differs from how it looked when somebody looked at it and kept the picture. With KEEP_LOOKS=1 it is kept
  * anew, and what is kept is to be looked at before it is committed. Throws where none is kept.
  */
-export async function differsFromKept(page: Page, name: string): Promise<number> {
+export async function differsFromKept(page: Page, name: string): Promise<Differs> {
     const seen = await smaller(page, await page.screenshot({ animations: 'disabled', caret: 'hide' }));
     const file = join(kept, `${name}.png`);
     if (process.env['KEEP_LOOKS'] === '1') {
@@ -23,8 +29,15 @@ export async function differsFromKept(page: Page, name: string): Promise<number>
     }
     if (!existsSync(file)) throw new Error(`No picture is kept of ${name}: KEEP_LOOKS=1 keeps one, to be looked at.`);
     const [now, then] = [PNG.sync.read(seen), PNG.sync.read(readFileSync(file))];
-    if (now.width !== then.width || now.height !== then.height) return 1;
-    return pixelmatch(now.data, then.data, undefined, now.width, now.height, { threshold: ANOTHER, includeAA: true }) / (now.width * now.height);
+    if (now.width !== then.width || now.height !== then.height) return { inAll: 1, somewhere: 1 };
+    const { width, height } = now, marks = new Uint8Array(width * height * 4);
+    const all = pixelmatch(now.data, then.data, marks, width, height, { threshold: ANOTHER, includeAA: true, diffMask: true });
+    const places = new Map<number, number>();
+    for (let i = 0; i < width * height; i++) if (marks[4 * i + 3]! > 0) {
+        const place = Math.floor(i / width / PLACE) * width + Math.floor(i % width / PLACE);
+        places.set(place, (places.get(place) ?? 0) + 1);
+    }
+    return { inAll: all / (width * height), somewhere: Math.max(0, ...places.values()) / PLACE ** 2 };
 }
 
 /** In the browser, which has the means: every pixel is the mean of those it stands for. */

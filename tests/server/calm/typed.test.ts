@@ -3,7 +3,9 @@ import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { createConnection, createMessageConnection, StreamMessageReader, StreamMessageWriter, type Diagnostic, type MessageConnection } from 'vscode-languageserver/node';
 import { serve } from '../../../src/server/serve.ts';
 import { BEAM, HALL } from '../../../src/rules/support/examples.ts';
+import { HOLDS_MS } from '../../../src/server/calm/holding.ts';
 import { REST_MS } from '../../../src/server/calm/typing.ts';
+import { HOLDING, type HoldingParams } from '../../../src/server/messages.ts';
 
 const KEY_MS = 130;
 const URI = 'untitled:den.coffer';
@@ -13,12 +15,15 @@ class Hand {
     text = '';
     /** Everything that was published for the file, in order. */
     readonly published: (readonly Diagnostic[])[] = [];
+    /** Whether all holds still, as often as it was told. */
+    readonly holding: boolean[] = [];
     private version = 1;
 
     private constructor(private readonly connection: MessageConnection) {
         connection.onNotification('textDocument/publishDiagnostics', ({ uri, diagnostics }: { uri: string; diagnostics: Diagnostic[] }) => {
             if (uri === URI) this.published.push(diagnostics);
         });
+        connection.onNotification(HOLDING, ({ still }: HoldingParams) => { this.holding.push(still); });
         connection.listen();
     }
 
@@ -125,4 +130,22 @@ test('what is wrong at rest is told, wherever the hand rests; and what is mended
     await hand.edit(at, 'y/4"'.length, '3/4"');
     expect(hand.text).toBe(BEAM);
     expect(hand.shown).toEqual([]);
+});
+
+test('who goes on typing is told that all holds still, and told when it does not; who types a figure is not', async () => {
+    const hand = await Hand.at(BEAM);
+    const at = BEAM.indexOf('  cleats'), figure = '// 5';
+    expect(figure.length * KEY_MS).toBeLessThan(HOLDS_MS);
+    await hand.type(figure, at);
+    await hand.rest();
+    expect(hand.holding).toEqual([]);
+    await hand.type(' and what is to be said of it', at + figure.length);
+    expect(hand.holding).toEqual([true]);
+    await hand.rest();
+    expect(hand.holding).toEqual([true, false]);
+    // an edit that no key makes is meant as it is
+    await hand.type('// and on', at);
+    expect(hand.holding).toEqual([true, false, true]);
+    await hand.edit(0, 0, '// something longer that was pasted\n');
+    expect(hand.holding).toEqual([true, false, true, false]);
 });
