@@ -1,4 +1,3 @@
-import { appendFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { PANE_KINDS, type PaneKind } from '../../src/pages/kinds.ts';
 import { LEAST_LETTERS } from '../../src/pages/page.ts';
@@ -19,6 +18,8 @@ const rooms: readonly (readonly [string, string])[] = [['dining', 'quince-lane/d
 const KEPT = 'library';
 /** Of all pixels. Another version of the browser, and a driver that shades surfaces in its own way, stay below it. */
 const TOLERATED = 0.02;
+/** Of the place that differs most, which a word that is gone is a third of; not of what a driver shades. */
+const TOLERATED_SOMEWHERE = 0.3;
 
 inTheOneBrowser();
 
@@ -37,8 +38,8 @@ describe.each(rooms)('the panes of the %s', (name, path) => {
         await pane.picture(`look-${name}-${kind}-${width}-${theme}`);
         if (name === KEPT) {
             const { inAll, somewhere } = await differsFromKept(pane.page, `${kind}-${width}-${theme}`);
-            if (process.env['B16']) appendFileSync('/tmp/b16/differs.txt', `${kind}-${width}-${theme} ${inAll} ${somewhere}\n`);
             expect.soft(inAll).toBeLessThan(TOLERATED);
+            if (kind !== 'view') expect.soft(somewhere).toBeLessThan(TOLERATED_SOMEWHERE);
         }
         expect.soft(await smallLetters(pane.page, LEAST_LETTERS)).toEqual([]);
         expect.soft(await brokenLengths(pane.page)).toEqual([]);

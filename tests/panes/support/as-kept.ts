@@ -11,7 +11,7 @@ const SMALLER = 4;
 const ANOTHER = 0.2;
 
 /** A word that is gone is little of a pane, and much of the place where it stood: of so many small pixels across and down. */
-const PLACE = 12;
+const PLACE = 6;
 
 /** Shares of pixels, 0 to 1: of the whole pane, and of the place that differs most. */
 export interface Differs { readonly inAll: number; readonly somewhere: number }
