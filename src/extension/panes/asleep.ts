@@ -3,7 +3,12 @@ import { paneOf } from './group.ts';
 
 /** How long a pane may take to come back before one goes on without it. Milliseconds. */
 const PATIENCE_MS = 4000;
-const GROUPS = ['First', 'Second', 'Third', 'Fourth', 'Fifth', 'Sixth', 'Seventh', 'Eighth'];
+/** The editor's commands that lead to a group, the first one's first. */
+const TO_GROUP = [
+    'workbench.action.focusFirstEditorGroup', 'workbench.action.focusSecondEditorGroup', 'workbench.action.focusThirdEditorGroup',
+    'workbench.action.focusFourthEditorGroup', 'workbench.action.focusFifthEditorGroup', 'workbench.action.focusSixthEditorGroup',
+    'workbench.action.focusSeventhEditorGroup', 'workbench.action.focusEighthEditorGroup',
+];
 
 /**
  * Panes that have a tab and no page yet: after a reload the editor brings a pane back only once its tab is looked at. Whoever asks for one wakes it,
@@ -22,8 +27,8 @@ export class Asleep {
      * the hands are they stay.
      */
     async wake(type: string, awake: readonly vscode.WebviewPanel[], keepsFocus: boolean): Promise<boolean> {
-        const tab = sleeping(type, awake), group = GROUPS[(tab?.group.viewColumn ?? 0) - 1];
-        if (!tab || group === undefined) return false;
+        const tab = sleeping(type, awake), toGroup = TO_GROUP[(tab?.group.viewColumn ?? 0) - 1];
+        if (!tab || toGroup === undefined) return false;
         const { activeTextEditor } = vscode.window, { viewColumn } = vscode.window.tabGroups.activeTabGroup;
         const back = new Promise<boolean>(resolve => {
             this.isWoken = () => resolve(true);
@@ -31,7 +36,7 @@ export class Asleep {
         });
         // one that is looked at already is on its way
         if (tab.isActive) return back;
-        await vscode.commands.executeCommand(`workbench.action.focus${group}EditorGroup`);
+        await vscode.commands.executeCommand(toGroup);
         await vscode.commands.executeCommand('workbench.action.openEditorAtIndex', tab.group.tabs.indexOf(tab));
         const isBack = await back;
         if (keepsFocus && activeTextEditor) await vscode.window.showTextDocument(activeTextEditor.document, { viewColumn });
