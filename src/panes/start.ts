@@ -163,8 +163,8 @@ class RunningPane<Content extends PageContent, State> implements Pane<Content, S
         const { content, state, script } = this;
         const page = content && script.render(content, state, this.shown);
         const markup = shell({
-            kind: script.kind, message: this.message, pinned: this.pinned, formats: script.formats, words: this.words, isWorking: this.isWorking, isStill: this.isStill, page,
-            standing: content?.standing,
+            kind: script.kind, message: this.message, pinned: this.pinned, formats: script.formats, words: this.words, isWorking: this.isWorking,
+            isStill: this.isStill, page, standing: content?.standing,
         });
         keepingFocus(this.root, () => {
             patch(this.root, markup.text);
