@@ -14,7 +14,7 @@ const ANOTHER = 0.2;
 const PLACE = 6;
 
 /** Shares of pixels, 0 to 1: of the whole pane, and of the place that differs most. */
-export interface Differs { readonly inAll: number; readonly somewhere: number }
+interface Differs { readonly inAll: number; readonly somewhere: number }
 
 /**
  * How much of a pane differs from how it looked when somebody looked at it and kept the picture. With KEEP_LOOKS=1 it is kept
