@@ -1,7 +1,7 @@
 import type { Room } from '../job/model.ts';
 import { MOST_ROOMS } from '../plain/kept.ts';
 import { sameData } from '../plain/same-data.ts';
-import type { Ceiling, Layout } from './model.ts';
+import type { Ceiling, DividedRoom, Layout } from './model.ts';
 
 /** A room and an alternate of it have one name. */
 const MOST_OF_A_NAME = 4;
@@ -31,7 +31,8 @@ function withoutSurvey(room: Room): Omit<Room, 'survey'> {
 
 function asBefore(like: Layout, room: Room): Layout {
     if (!like.ceiling) return { ...like, room };
-    const ceiling: Ceiling = { ...like.ceiling, room };
+    // divided as that one was: but for the survey they say the same
+    const ceiling: Ceiling = { ...like.ceiling, room: room as DividedRoom };
     before.set(ceiling, unchanged(like.ceiling));
     return { ...like, room, ceiling };
 }

@@ -14,7 +14,7 @@ import { acrossAt, standingLines, type Divided, type Standing, type StandingLine
 import { cutStep, featureAt, tooMany, tooManySpacers, tooMuchOfFile } from './limits.ts';
 import { splicesOf } from './line-splices.ts';
 import { LineSections } from './lines.ts';
-import type { Around, Ceiling, Coffer, Derived, Layout, Line, Run, Splice, Trouble } from './model.ts';
+import type { Around, Ceiling, Coffer, Derived, DividedRoom, LaidOut, Layout, Line, Run, Splice, Trouble } from './model.ts';
 import { arrangedOf, arrangementTroubles, meetingsIn, type Outlined } from './plan.ts';
 import { panelTroubles } from './panel.ts';
 import { profileTroubles } from './profile-troubles.ts';
@@ -40,6 +40,10 @@ export function layOut(room: Room): Layout {
     return { room, sections: sections.all, ...(ceiling && { ceiling }), troubles: oncePerPlace(troubles) };
 }
 
+export function isLaidOut(layout: Layout): layout is LaidOut {
+    return layout.ceiling !== undefined;
+}
+
 function ceilingOf(room: Room, sections: LineSections, troubles: Trouble[]): Ceiling | undefined {
     const step = cutStep(room.job, troubles);
     const { shape, troubles: walls } = shapeOf(room);
@@ -47,14 +51,18 @@ function ceilingOf(room: Room, sections: LineSections, troubles: Trouble[]): Cei
     troubles.push(...walls, ...unknown);
     const grid = room.grid;
     const edging = grid && shape && edgingsOf(grid, shape, sections, troubles);
-    if (tooMuchOfFile(room, troubles) || unknown.length > 0 || !step || !grid?.through || !shape || !edging || troubles.some(trouble => trouble.kind === 'not-positive')) return undefined;
+    if (tooMuchOfFile(room, troubles) || unknown.length > 0 || !step || !isDivided(room) || !shape || !edging || troubles.some(trouble => trouble.kind === 'not-positive')) return undefined;
 
-    const parts = { room, grid, shape, edging, sections, step, troubles };
+    const parts = { room, grid: room.grid, shape, edging, sections, step, troubles };
     const across = runOf('east-west', parts), down = runOf('north-south', parts);
     if (!across || !down) return undefined;
-    if (tooMany({ across: across.run, down: down.run }, grid.at, troubles)) return undefined;
+    if (tooMany({ across: across.run, down: down.run }, room.grid.at, troubles)) return undefined;
     const standing = standingLines(across, down, parts);
     return standing && !troubles.some(({ kind }) => kind === 'no-other-side') ? assembled(parts, standing) : undefined;
+}
+
+function isDivided(room: Room): room is DividedRoom {
+    return room.grid?.through !== undefined;
 }
 
 /** What runs along each wall, by its name. */
@@ -75,7 +83,7 @@ function notSupported({ notComputed }: Room): Trouble[] {
     return notComputed.flatMap(({ at, words, spoils }): Trouble[] => (typeof spoils !== 'string' && 'instead' in spoils ? [{ kind: 'not-supported', what: words, instead: spoils.instead, at }] : []));
 }
 
-interface Parts { room: Room; grid: Grid; shape: Shape; edging: Edgings; sections: LineSections; step: Ticks; troubles: Trouble[] }
+interface Parts { room: DividedRoom; grid: DividedRoom['grid']; shape: Shape; edging: Edgings; sections: LineSections; step: Ticks; troubles: Trouble[] }
 
 /** Divides one direction of the room, and stands its lines there, each to the walls that it reaches. */
 function runOf(along: Direction, { room, grid, shape, edging, sections, step, troubles }: Parts): Divided | undefined {
@@ -140,7 +148,7 @@ function assembled(parts: Parts, { across: over, down: under, lines: standing }:
     const meetings = meetingsIn(outlined), runs = runsOf(meetings);
     if (meetings.troubles.length > 0) { troubles.push(...arrangementTroubles(meetings, outlined)); return undefined; }
     const met = standing.map((line, i) => meeting(line, runs[i]!, grid));
-    const faults = [...uselessSplices(room, edging), ...cornerTroubles(met, grid.through!.value),
+    const faults = [...uselessSplices(room, edging), ...cornerTroubles(met, grid.through.value),
         ...panelTroubles(beams, met), ...meetNowhere(room.crossings, met)];
     troubles.push(...faults, ...room.trim ? [] : trimTroubles(met, grid));
     if (faults.length > 0 || tooManySpacers(met, troubles)) return undefined;
@@ -175,9 +183,9 @@ function assembled(parts: Parts, { across: over, down: under, lines: standing }:
 type MeetingLine = Omit<Line, 'splices'> & Pick<StandingLine, 'reach'>;
 
 /** A line with what it meets. Where nothing crosses it, it runs through if its direction does. */
-function meeting(line: StandingLine, { start, end, passes }: LineRun, grid: Grid): MeetingLine {
+function meeting(line: StandingLine, { start, end, passes }: LineRun, grid: DividedRoom['grid']): MeetingLine {
     return {
-        ...line, passes, through: passes.length > 0 ? !passes.some(pass => pass.cuts) : grid.through!.value === line.runs,
+        ...line, passes, through: passes.length > 0 ? !passes.some(pass => pass.cuts) : grid.through.value === line.runs,
         start: Math.round(start.bottom), end: Math.round(end.bottom), faces: [Math.round(start.face), Math.round(end.face)], leans: [start.lean, end.lean],
     };
 }

@@ -91,7 +91,7 @@ function alongside(
     const dx = wall.to.x - wall.from.x, dy = wall.to.y - wall.from.y, length = lengthOf({ x: dx, y: dy }), way = isForward(wall) ? 1 : -1;
     const heading = dx === 0 || dy === 0 ? { x: Math.sign(dx) * way + 0, y: Math.sign(dy) * way + 0 } : { x: dx * way, y: dy * way };
     const level = isLevel(wall), spot = { x: wall.from.x - dy / length * by, y: wall.from.y + dx / length * by };
-    return { runs: level ? 'east-west' : 'north-south', heading: level || heading.y > 0 ? heading : { x: -heading.x, y: -heading.y }, spot };
+    return { runs: level ? 'east-west' : 'north-south', heading, spot };
 }
 
 /** `wall-south`, or `south`. */

@@ -1,5 +1,5 @@
 import type { Arrangement, Passing } from '../arrangement/model.ts';
-import type { Corner, Direction, Perimeter, Profile, Room, Side, Spacing, TooMuch } from '../job/model.ts';
+import type { Corner, Direction, Grid, Perimeter, Profile, Room, Side, Spacing, TooMuch } from '../job/model.ts';
 import type { Spot } from '../job/outline.ts';
 import type { Polygon } from '../plane/polygon.ts';
 import type { Given, Source } from '../provenance/source.ts';
@@ -165,8 +165,11 @@ export interface Residue {
     readonly rest: Ticks;
 }
 
+/** A room whose grid says which lines run through: no other is laid out. */
+export type DividedRoom = Room & { readonly grid: Grid & { readonly through: Given<Direction> } };
+
 export interface Ceiling {
-    readonly room: Room;
+    readonly room: DividedRoom;
     /** Clockwise. */
     readonly walls: readonly ShapedWall[];
     /** The box round the room. */
@@ -252,3 +255,5 @@ export type Trouble =
 export interface Layout {
     readonly room: Room; readonly sections: ReadonlyMap<string, Section>; readonly ceiling?: Ceiling; readonly troubles: readonly Trouble[];
 }
+/** Of a room that could be laid out. */
+export type LaidOut = Layout & { readonly ceiling: Ceiling };

@@ -85,7 +85,7 @@ function planOf({ walls, around, lines, beams, room, trimSplices }: Outlined | L
         name: 'trim', thickness: thickness!, top: 0, foot: foot!, corners: trim.corners.value,
         ...trim.spring && { spring: trim.spring.value }, ...trimSplices && { splices: trimSplices },
     }] : [];
-    const through = room.grid!.through!.value, panel = panelOver({ beams, lines, room });
+    const through = room.grid.through.value, panel = panelOver({ beams, lines, room });
     return {
         walls: walls.map(wall => wallOf(wall, around[wall.name] ?? null, room.job, spare(wall))),
         lines: lines.map(line => lineOf(line, moved(line), room.job, { relief: 'through' in line && line.through ? 0 : reliefOf(line, room.job), clearance: clearanceOf(line, room.job) })),

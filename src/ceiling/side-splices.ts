@@ -36,7 +36,7 @@ export function withSideSplices(ceiling: Ceiling, { pieces }: Arrangement, step:
 function tooLong({ beams, lines, around, room: { job, grid } }: Ceiling, pieces: readonly Piece[]): Piece[] {
     const sections = new Map<string, Pick<Line, 'section' | 'otherSide'>>(lines.map(line => [line.name, line]));
     for (const [wall, own] of Object.entries(around)) if (own?.kind === 'half-beam' && own.perimeter.splices.value !== 'never') sections.set(wall, own);
-    const most = new Map<WholeSection, number>(), trim = beams?.profile.trim?.stock, ofTrim = grid?.splices.value === 'on-crossings' && trim ? longestPiece(trim.value, job) : Infinity;
+    const most = new Map<WholeSection, number>(), trim = beams?.profile.trim?.stock, ofTrim = grid.splices.value === 'on-crossings' && trim ? longestPiece(trim.value, job) : Infinity;
     return pieces.filter(({ part, of, flank, overall }) => {
         if (part === 'trim') return overall > ofTrim;
         const beam = part === 'side' ? sections.get(of) : undefined, section = beam && flank && sectionAt(beam, flank);
@@ -88,7 +88,7 @@ function atWall(name: string, own: HalfBeam, long: readonly Piece[], ceiling: Ce
 
 /** Those of the left flank first; those of the right one keep away from them. */
 function alongLine(line: Line, long: readonly Piece[], { room }: Ceiling, step: Ticks): Line {
-    const splicing = room.lines.find(({ name }) => name === line.name)?.splicing ?? room.grid!.splices;
+    const splicing = room.lines.find(({ name }) => name === line.name)?.splicing ?? room.grid.splices;
     if (splicing.value !== 'on-crossings') return line;
     const onFlank = (flank: 'left' | 'right', others: readonly Splice[]): readonly Splice[] => {
         const most = longestSide(sectionAt(line, flank), room.job);

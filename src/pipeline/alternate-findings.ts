@@ -1,3 +1,4 @@
+import { isLaidOut } from '../ceiling/layout.ts';
 import type { Finding } from '../findings/finding.ts';
 import type { Alternate, ChangedRoom } from '../job/alternate.ts';
 import type { FileContent } from '../job/file.ts';
@@ -28,6 +29,6 @@ function fitFindings({ instead, room }: ChangedRoom, file: FileContent): Finding
 
 function ofFit(room: Room, file: FileContent): Finding[] {
     const layout = layoutOf(room);
-    if (!layout.ceiling || hasError(layout, file, inspect(file).findings)) return [];
+    if (!isLaidOut(layout) || hasError(layout, file, inspect(file).findings)) return [];
     return runFitRules(file, layout, takeOffOf(layout.ceiling), dryFitOf(layout.ceiling));
 }

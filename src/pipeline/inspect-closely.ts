@@ -1,4 +1,5 @@
 import { unchanged } from '../ceiling/as-before.ts';
+import { isLaidOut } from '../ceiling/layout.ts';
 import type { Ceiling } from '../ceiling/model.ts';
 import { dryFit } from '../dryfit/dry-fit.ts';
 import type { DryFit } from '../dryfit/model.ts';
@@ -48,9 +49,9 @@ export function knownClosely(file: FileContent): Finding[] {
 function lookedAt(file: FileContent, wanted: (ceiling: Ceiling) => boolean): Finding[] {
     const { findings } = inspect(file);
     return file.rooms.flatMap(room => behindWall(room, () => {
-        const { ceiling } = layoutOf(room);
-        return ceiling && wanted(ceiling)
-            && !hasError(layoutOf(room), file, findings) ? runFitRules(file, layoutOf(room), takeOffOf(ceiling), dryFitOf(ceiling)) : [];
+        const layout = layoutOf(room);
+        return isLaidOut(layout) && wanted(layout.ceiling)
+            && !hasError(layout, file, findings) ? runFitRules(file, layout, takeOffOf(layout.ceiling), dryFitOf(layout.ceiling)) : [];
     }));
 }
 

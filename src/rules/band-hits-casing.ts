@@ -69,6 +69,7 @@ function advice({ what, of }: Reaching, by: number, size: Sizes): string {
     if (what === 'trim') return 'Measure the room to its face, or end it below the trim.';
     if (!('kind' in what)) return `Move the line clear of it, or make it ${size(by)} less deep.`;
     const belowBeams = what.kind === 'band' ? what.perimeter.belowBeams.value.ticks : 0;
-    const higher = belowBeams >= by ? `Hang it ${size(by)} higher` : `Make the beams ${size(by - belowBeams)} less deep`;
+    // a band hangs as far below the beams as it did, so that it rises with them
+    const higher = belowBeams >= by ? `Hang it ${size(by)} higher` : `Make the beams ${size(by)} less deep`;
     return `${higher}, or let nothing run along the ${of} wall: \`perimeter { kind none }\`.`;
 }

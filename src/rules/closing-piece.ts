@@ -11,6 +11,7 @@ import { defineRule } from './rule.ts';
 import { bottomsNamed, fixOf, remaining, turnedWords, turning } from './support/closing-words.ts';
 import { changed, HALL_WITH_BAND } from './support/examples.ts';
 import { adding, replacing } from './support/fixes.ts';
+import { wordsOf } from './support/places.ts';
 import { sizesOf } from './support/words.ts';
 
 const wrong = changed(HALL_WITH_BAND, 'bottom { stock poplar-1x4 }', 'bottom { stock poplar-1x4; biscuits 1 x #10 }');
@@ -37,8 +38,7 @@ opened to the back of the closing piece let it go straight up over the biscuits,
     basis: 'Widths of biscuits and the depth of their slots as published; that the band goes up last: common practice, no source.',
     check: {
         fit({ layout: { ceiling }, job }, report) {
-            const through = ceiling?.room.grid?.through;
-            if (!ceiling || !through) return;
+            const { through } = ceiling.room.grid;
             const order = bandSaid(ceiling.room);
             const found = closingPieces(ceiling, order).filter(({ onlySplice, ...closing }) => !onlySplice && !isSaid(closing, ceiling));
             const best = found.length > 0 ? bestThrough(ceiling, order) : undefined;
@@ -47,7 +47,7 @@ opened to the back of the closing piece let it go straight up over the biscuits,
             const named = found.length <= MOST_NAMED ? `${capitalized(bottomsNamed(found.map(one => one.piece)))} ${many ? 'are closing pieces' : 'is a closing piece'}`
                 : `${counted(found.length, 'bottom')} are closing pieces, first ${bottomsNamed([piece])}`;
             report({
-                at: through.at, ...through.via && { via: through.via },
+                ...wordsOf(through),
                 message: `${named}: the biscuits at ${many ? 'their' : 'its'} ends stick out ${size.fine(roundTo(wanted, job.cutTo.value))} in all, and there is no room to push ${many ? 'them' : 'it'} back. ${fewer(best, found.length, ceiling)}`
                     + `Say how ${many ? 'they get' : 'it gets'} in: \`beams.bottom.closing slots-opened\` opens ${many ? 'their' : 'its'} slots to the back, so that ${many ? 'they go' : 'it goes'} straight up over the biscuits.`,
                 related: biscuitsOf(found[0]!, ceiling),
@@ -86,7 +86,7 @@ function changeWords(now: Ceiling, then: Ceiling): string {
 
 /** What remains is said to have its slots opened: so that the text says of every piece how it gets in. */
 function fixesOf(best: BestThrough, found: readonly Closing[], ceiling: Ceiling): Fix[] {
-    const { room } = ceiling, grid = room.grid!;
+    const { room } = ceiling, { grid } = room;
     const ofGrid = found.every(closing => bottomSaid(closing.piece, ceiling) === grid.beams?.value.bottom) && grid.beams!.value.bottom !== undefined;
     const [opening] = ofGrid ? adding(grid, 'beams.bottom.closing slots-opened', 'Open the slots of the closing pieces to their backs') : [];
     const rest = (count: number): readonly TextChange[] | undefined => (count === 0 ? [] : opening?.edits);

@@ -31,8 +31,8 @@ Anything else is a mistake of this program, an **error**.`,
         fit({ layout: { ceiling }, fit, job }, report) {
             const size = sizesOf(job);
             theFirst(fit.faults.filter(fault => fault.kind === 'coffer').flatMap(fault => {
-                const run = fault.along === 'east-west' ? ceiling?.across : ceiling?.down;
-                const said = run && spacingSaidBy(run.spacing);
+                const run = fault.along === 'east-west' ? ceiling.across : ceiling.down;
+                const said = spacingSaidBy(run.spacing);
                 return said ? [{
                     ...wordsOf(said), severity: fault.planned ? 'warning' as const : 'error' as const, message: cofferWords(fault, job),
                     related: fault.planned ? [{ at: job.cutTo.at, message: `lengths are cut to ${size(job.cutTo.value)}` }] : [],

@@ -36,12 +36,14 @@ them more alike, and that is a **warning**.`,
     right: changed(wrong, '52 1/2", 105", 157 1/2"', '51 1/4", 105", 158 3/4"'),
     basis: 'Arithmetic; coffers equal within 1/16": common practice, no source.',
     check: {
-        room({ layout: { ceiling, room }, job }, report) {
-            for (const run of ceiling ? [ceiling.across, ceiling.down] : []) {
-                if (room.grid?.centeredOn && run.spacing.by !== 'lines') checkShift(run, room.grid.centeredOn, job, report);
+        room({ layout: { ceiling }, job }, report) {
+            if (!ceiling) return;
+            const { centeredOn } = ceiling.room.grid;
+            for (const run of [ceiling.across, ceiling.down]) {
+                if (centeredOn && run.spacing.by !== 'lines') checkShift(run, centeredOn, job, report);
                 const said = spacingSaidBy(run.spacing);
                 const [outer, inner] = [run.coffers[0], run.coffers[1]];
-                if (!ceiling || !said || run.spacing.by !== 'lines' || outer === undefined || inner === undefined) continue;
+                if (!said || run.spacing.by !== 'lines' || outer === undefined || inner === undefined) continue;
                 if (!dividesEvenly(run) || Math.abs(outer - run.coffers.at(-1)!) > PASSES || Math.abs(outer - inner) <= PASSES) continue;
                 const size = sizesOf(job);
                 const equal = (run.end - run.start - run.lines.reduce((sum, line) => sum + line.high - line.low, 0)) / run.coffers.length;

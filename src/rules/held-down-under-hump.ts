@@ -31,7 +31,7 @@ be scribed deeper than the survey's \`scribe\` is an **error**.`,
     basis: 'Linear interpolation between the readings. Up to 1/4" of scribing before the plane is moved, where nobody says otherwise: common practice, no source.',
     check: {
         fit({ layout: { ceiling }, takeOff, job }, report) {
-            const surveyed = ceiling && surveyedOf(ceiling, takeOff);
+            const surveyed = surveyedOf(ceiling, takeOff);
             if (!surveyed) return;
             const most = surveyed.said.scribe.value;
             const deepestOf = ({ scribes }: SurveyedSide): number => Math.max(...scribes.map(({ deepest }) => deepest.ticks));

@@ -32,7 +32,7 @@ those spacers as short as is said.`,
     basis: 'Geometry of the section; linear interpolation between the readings.',
     check: {
         fit({ layout: { ceiling }, takeOff, job }, report) {
-            const surveyed = ceiling && surveyedOf(ceiling, takeOff);
+            const surveyed = surveyedOf(ceiling, takeOff);
             // one that is too high everywhere is told by spacer-hits-cleat
             const crowded = crowdedSpacers(surveyed?.spacers ?? []).sort((a, b) => a.room - a.hump - a.height - (b.room - b.hump - b.height));
             const [first, ...rest] = crowded;

@@ -42,7 +42,7 @@ lie askew, each piece is rounded down by itself, and most joints stand open by s
     basis: 'Geometry of the solids; an open joint of 1/64" at the handover, one of 1/32" under filler and paint: common practice, no source.',
     check: {
         fit({ layout: { ceiling }, fit, takeOff, job }, report) {
-            for (const row of ceiling ? rowsOff(ceiling, takeOff.pieces) : []) if (row.sum < row.room) report(rowFound(row, job));
+            for (const row of rowsOff(ceiling, takeOff.pieces)) if (row.sum < row.room) report(rowFound(row, job));
             const size = sizesOf(job);
             theFirst(fit.faults.filter(opens).filter(misfit => !isRounded(misfit)).map(misfit => ({
                 at: misfit.piece.source, related: relatedTo(misfit), message: jointWords(misfit, size),
@@ -53,7 +53,7 @@ lie askew, each piece is rounded down by itself, and most joints stand open by s
             const joints = rounded.flatMap(({ piece, clashes, alike }) => clashes.map(clash => ({ piece, ...clash, count: alike.length + 1 })));
             const worst = joints.reduce((a, b) => (Math.abs(b.ticks) > Math.abs(a.ticks) ? b : a));
             const count = joints.reduce((sum, one) => sum + one.count, 0);
-            const beams = ceiling?.room.grid?.beams, at = job.cutTo.said || !beams ? { at: job.cutTo.at } : wordsOf(beams);
+            const { beams } = ceiling.room.grid, at = job.cutTo.said || !beams ? { at: job.cutTo.at } : wordsOf(beams);
             report({
                 ...at, severity: severityOf(joints),
                 message: `Cut to ${size(job.cutTo.value)}${job.cutTo.said ? '' : ', since the job says no `cut-to`'}, ${counted(count, 'joint')} of this room cannot close: ${nameOf(worst.piece)} and ${nameOf(worst.other)} `

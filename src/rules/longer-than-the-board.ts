@@ -128,13 +128,13 @@ function foundOf({ piece, longest }: TooLong, ceiling: Ceiling): Found {
 
 /** The words that a piece hangs on: a splice that its line is said to have, else its stock. And how it is to be spliced, if it comes in pieces at all. */
 function saidOf({ part, line: name, on, source }: Piece, { room, lines, around, beams }: Ceiling): { at: Source; splices?: Given<string> } {
-    if (part === 'trim') return { at: blockOf(beams?.profile, part)?.stock?.at ?? source, splices: room.grid?.splices };
+    if (part === 'trim') return { at: blockOf(beams?.profile, part)?.stock?.at ?? source, splices: room.grid.splices };
     const line = lines.find(one => one.name === name), wall = line ? null : around[on ?? ''];
     if (line) {
         const at = line.splices[0]?.said ?? blockOf(sectionLooking(line, on).profile, part)?.stock?.at ?? line.at;
         // what runs through at the crossings comes in pieces that are spliced there, and sides in some; all else reaches from one beam to the next
         const isSpliced = part === 'side' || part === 'molding' || (part === 'bottom' || part === 'blocking' || part === 'timber') && line.through;
-        return { at, splices: isSpliced ? room.lines.find(spec => spec.name === name)?.splicing ?? room.grid?.splices : undefined };
+        return { at, splices: isSpliced ? room.lines.find(spec => spec.name === name)?.splicing ?? room.grid.splices : undefined };
     }
     if (wall?.kind === 'half-beam') return { at: blockOf(wall.section.profile, part)?.stock?.at ?? source };
     return { at: (wall?.perimeter.stock ?? wall?.perimeter)?.at ?? source, splices: wall?.perimeter.splices };

@@ -54,7 +54,7 @@ Turn one of the crossings. Without biscuits nothing waits, and nothing is told.`
             const [said, ...others] = saidOf(ring, ceiling), { room } = ceiling, best = bestThrough(ceiling);
             const names = ring.map(piece => bottomsNamed([piece]));
             report({
-                at: said ?? room.grid!.through?.at ?? room.at,
+                at: said ?? room.grid.through.at,
                 message: `No bottom can go up first: ${names.map((name, i) => `${i === 0 ? name : 'which'} waits for ${names[(i + 1) % names.length]}`).join(', ')}. `
                     + (best?.as ? `Turn a crossing: ${turnedWords(best.turned)}.` : 'Turn one of the crossings, or leave the biscuits out of one of these joints.'),
                 related: others.map((at): RelatedPlace => ({ at, message: 'said here too' })),

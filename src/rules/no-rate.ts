@@ -35,7 +35,7 @@ asks for no price, and nothing is reported.`,
     check: {
         fit({ layout, takeOff }, report) {
             const { labor } = layout.room.rates;
-            if (!layout.ceiling || !labor.at) return;
+            if (!labor.at) return;
             const { missing } = laborOf([{ ceiling: layout.ceiling, takeOff }], 0, labor);
             if (missing.length === 0) return;
             report({

@@ -35,7 +35,7 @@ or the biscuits left out at one end and a block glued behind that joint, it gets
     check: {
         fit({ layout: { ceiling }, job }, report) {
             // what nobody says anything of gets in: where all else fails without its biscuits
-            if (!ceiling || (ceiling.room.putUp?.orders ?? []).length === 0 && !ceiling.lines.some(({ section }) => section.profile.bottom?.closing)
+            if ((ceiling.room.putUp?.orders ?? []).length === 0 && !ceiling.lines.some(({ section }) => section.profile.bottom?.closing)
                 && !Object.values(ceiling.around).some(own => own?.kind === 'half-beam' && own.section.profile.bottom?.closing)) return;
             const order = putUpOf(ceiling), lost = order.steps.flatMap(({ placings }) => placings).filter(({ path }) => !path);
             if (lost.length === 0) return;
@@ -62,9 +62,9 @@ or the biscuits left out at one end and a block glued behind that joint, it gets
 
 /** What nobody says how it gets in, and nothing does: told where the order is said, else where the lines are. */
 function unsaid(lost: readonly Placing[], { room }: Ceiling) {
-    const [{ piece, blockedBy }] = lost as [Placing], order = room.putUp?.orders[0], through = room.grid?.through;
+    const [{ piece, blockedBy }] = lost as [Placing], order = room.putUp?.orders[0];
     return {
-        ...order ? { at: order.at } : through ? wordsOf(through) : { at: room.at },
+        ...order ? { at: order.at } : wordsOf(room.grid.through),
         message: `There is no way in for ${spokenName(piece.id)} when its turn comes: ${blockedBy.length > 0 ? `${listed(blockedBy.map(spokenName))} in the way` : 'biscuits stand out at its ends, and none of the ways past them goes'}.`
             + `${lost.length > 1 ? ` The same goes for ${lost.length - 1} more.` : ''}`,
     };

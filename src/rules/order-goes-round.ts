@@ -23,7 +23,7 @@ written goes up as it usually does.`,
     basis: 'What carries what: common practice, no source. What would be in the way of what: worked out on the solids of the dry fit.',
     check: {
         fit({ layout: { ceiling } }, report) {
-            if (!ceiling?.room.putUp || ceiling.room.putUp.orders.length === 0) return;
+            if (!ceiling.room.putUp || ceiling.room.putUp.orders.length === 0) return;
             const { cycle, stuck } = putUpOf(ceiling), said = cycle?.find(({ at }) => at);
             if (!cycle || !said) return;
             const waits = cycle.map(({ first, then, why }) => `${spokenName(then)} waits for ${spokenName(first)}, since it ${WHY[why]}`);

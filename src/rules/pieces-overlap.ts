@@ -36,7 +36,7 @@ puts two parts into one place and a comment allows it, as here, the dry fit stil
     silentAfter: ['bottoms-in-unlike-places'],
     check: {
         fit({ layout: { ceiling }, fit, takeOff, job }, report) {
-            for (const row of ceiling ? rowsOff(ceiling, takeOff.pieces) : []) if (row.sum > row.room) report(rowFound(row, job));
+            for (const row of rowsOff(ceiling, takeOff.pieces)) if (row.sum > row.room) report(rowFound(row, job));
             theFirst(fit.faults.filter(overlaps).map(misfit => ({
                 at: misfit.piece.source, related: relatedTo(misfit), message: overlapWords(misfit, sizesOf(job)),
             }))).forEach(one => report(one));

@@ -1,4 +1,4 @@
-import type { Layout, Section } from '../ceiling/model.ts';
+import type { LaidOut, Layout, Section } from '../ceiling/model.ts';
 import type { DryFit } from '../dryfit/model.ts';
 import type { Fix, RelatedPlace, Severity } from '../findings/finding.ts';
 import type { Commits } from '../job/commits.ts';
@@ -55,7 +55,7 @@ interface RoomSubject {
 
 /** `commits`: as far as anything is known of them. */
 export interface CommitsSubject { readonly job: JobSettings; readonly commits: Commits }
-interface FitSubject { readonly layout: Layout; readonly fit: DryFit; readonly takeOff: TakeOff; readonly job: JobSettings }
+interface FitSubject { readonly layout: LaidOut; readonly fit: DryFit; readonly takeOff: TakeOff; readonly job: JobSettings }
 
 export interface Report {
     (found: Found): void;

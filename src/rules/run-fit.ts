@@ -1,4 +1,4 @@
-import type { Layout } from '../ceiling/model.ts';
+import type { LaidOut, Layout } from '../ceiling/model.ts';
 import type { DryFit } from '../dryfit/model.ts';
 import { findingOf, compareFindings, type Finding } from '../findings/finding.ts';
 import type { FileContent } from '../job/file.ts';
@@ -13,7 +13,7 @@ import { isOneOf, moved, sitesOf, useOf, usesOf } from './sites.ts';
  * What the rules of the dry fit find in a room, as far as it stands in the room's own file; marked where a comment allows it.
  * It stands at the beams of the room, or of the line, that use the part; a part's own words are a related place.
  */
-export function runFitRules(file: FileContent, layout: Layout, takeOff: TakeOff, fit: DryFit): Finding[] {
+export function runFitRules(file: FileContent, layout: LaidOut, takeOff: TakeOff, fit: DryFit): Finding[] {
     const { room } = layout;
     const uses = usesOf(layout), sites = uses.map(use => sitesOf(use.profile));
     const isOwn = (at: Source): boolean => at.uri === file.uri && !sites.some(set => isOneOf(set, at));

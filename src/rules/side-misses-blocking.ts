@@ -39,7 +39,7 @@ lap is less by its depth: there the blocking is furred down.`,
     basis: 'Overlap of 3/8": common practice, no source.',
     check: {
         fit({ layout: { ceiling }, takeOff, job }, report) {
-            const surveyed = ceiling && surveyedOf(ceiling, takeOff);
+            const surveyed = surveyedOf(ceiling, takeOff);
             const short = surveyed?.sides
                 .flatMap(({ under, blockingLap }) => (blockingLap && LAP - blockingLap.ticks > SCRIBED ? [{ under, lap: blockingLap }] : []))
                 .sort((a, b) => a.lap.ticks - b.lap.ticks) ?? [];

@@ -34,7 +34,6 @@ strain 1 %). Try it on a scrap of the same board, with hands and faces out of it
     basis: 'USDA FPL, Wood Handbook FPL-GTR-282 (2021), Table 5-3b and Eq. 9-2. Half of the breaking strain: common practice, no source.',
     check: {
         fit({ layout: { ceiling }, job }, report) {
-            if (!ceiling) return;
             const sprung = closingPieces(ceiling, bandSaid(ceiling.room)).flatMap(closing => {
                 const bottom = bottomSaid(closing.piece, ceiling);
                 const spring = bottom?.closing?.value === 'sprung' ? waysIn(closing, ceiling).find((way): way is Spring => way.kind === 'spring') : undefined;

@@ -21,7 +21,7 @@ In the hall one reading lies 2' down the west wall and not in its corner: about 
     basis: 'A reading at every crossing and every 4\' of beam: common practice, no source.',
     check: {
         fit({ layout: { ceiling }, takeOff, job }, report) {
-            const surveyed = ceiling && surveyedOf(ceiling, takeOff);
+            const surveyed = surveyedOf(ceiling, takeOff);
             if (!surveyed || surveyed.surface.triangles.length === 0) return;
             const lost = ({ unknown }: (typeof surveyed.sides)[number]): number => unknown.reduce((sum, { from, to }) => sum + to - from, 0);
             const short = surveyed.sides.filter(side => side.unknown.length > 0).sort((a, b) => lost(b) - lost(a)), [first, ...rest] = short;

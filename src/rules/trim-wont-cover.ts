@@ -54,7 +54,7 @@ Take a higher trim, or hold the sides down less.`,
     check: {
         section({ section, job }, report) { lookAt(section, job, report); },
         fit({ layout: { ceiling }, takeOff, job }, report) {
-            const surveyed = ceiling && surveyedOf(ceiling, takeOff);
+            const surveyed = surveyedOf(ceiling, takeOff);
             const short = surveyed?.sides.flatMap(({ under, trimLap }) => (trimLap && LAP - trimLap.ticks > SCRIBED ? [{ under, lap: trimLap }] : []))
                 .sort((a, b) => a.lap.ticks - b.lap.ticks) ?? [];
             const [first, ...rest] = short;

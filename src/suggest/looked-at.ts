@@ -62,7 +62,7 @@ export function figuresOf({ room, found }: Look, ceiling: Ceiling): Figures {
     const joistsOf = (held: readonly Held[]): number => new Set(held.flatMap(({ finds }) => finds.map(({ joist }) => joist.center))).size;
     const hits = holding && [...byBeam(holding).values()].reduce((sum, held) => sum + joistsOf(held), 0);
     return {
-        across: ceiling.across.coffers.length, down: ceiling.down.coffers.length, through: room.grid!.through!.value,
+        across: ceiling.across.coffers.length, down: ceiling.down.coffers.length, through: ceiling.room.grid.through.value,
         width: spread(boxes.map(({ width }) => width)), length: spread(boxes.map(({ length }) => length)), coffers: boxes.length, ...shapeOf(boxes),
         errors: found.filter(({ severity }) => severity === 'error').length, conflicts: found.filter(({ severity }) => severity === 'warning').length,
         ...hits !== undefined && { joists: hits }, ...hasBiscuits(ceiling) && { closing: closingCount(ceiling) },

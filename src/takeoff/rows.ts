@@ -112,7 +112,7 @@ function between(line: Line, { section }: Line, part: Part, dies: boolean, { roo
     if (dies) return wide;
     if (part === 'bottom') return section.bottomWidth.ticks;
     if (part === 'blocking') return section.blockingWidth.ticks;
-    return wide - sideReach(line, { section }, room.grid!.through!.value);
+    return wide - sideReach(line, { section }, room.grid.through.value);
 }
 
 /** What the text itself leaves open in a run: all that the band is said to take, or less than a step that no coffer can take. */

@@ -44,7 +44,7 @@ export function longer(lengths: Lengths, by: Ticks): Lengths {
 /** A coffer's size along one direction, and what it is cut to, at the words that say how the coffers come about. */
 export function cofferTerm({ ceiling: { across, down, room } }: Setting, along: Direction, coffer: Ticks, cut: Ticks): WhyTerm {
     const { spacing } = along === 'east-west' ? across : down;
-    const at = spacing.by === 'number' ? spacing.coffers.at : spacing.by === 'size' ? spacing.size.at : room.grid?.at;
+    const at = spacing.by === 'number' ? spacing.coffers.at : spacing.by === 'size' ? spacing.size.at : room.grid.at;
     return term('coffer', 1, coffer, at, cut);
 }
 

@@ -16,7 +16,7 @@ function withOne(wall: string, { begins, from = 'north-west', width, depth = '1'
         wall: given(wall), from, depth: inches(depth), ...begins && { begins: given(inches(begins)) }, ...width && { width: given(inches(width)) },
     };
     const fixture: Fixture = { name: 'win', at: nowhere, kind: 'casing', atWall };
-    return { ...ceiling, room: { ...room, fixtures: [fixture, { name: 'lamp', at: nowhere, kind: 'light', x: 0, y: 0 }] } };
+    return { ...ceiling, room: { ...ceiling.room, fixtures: [fixture, { name: 'lamp', at: nowhere, kind: 'light', x: 0, y: 0 }] } };
 }
 
 describe('from where to where something stands along its wall, counted clockwise round the room', () => {

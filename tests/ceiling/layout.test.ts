@@ -110,6 +110,13 @@ describe('too much', () => {
     test('coffers in all', () => {
         const layout = laid({ width: `300'`, length: `300'`, north: { coffers: 40 }, east: { coffers: 40 } });
         expect([layout.ceiling, layout.troubles]).toMatchObject([undefined, [{ kind: 'too-many-coffers', count: 1600, most: 400 }]]);
+        const most = laid({ width: `300'`, length: `300'`, north: { coffers: 20 }, east: { coffers: 20 } });
+        expect([most.ceiling?.coffers.length, most.troubles]).toEqual([400, []]);
+    });
+    test('in the rooms of a file: said at the grid, and nothing is laid out', () => {
+        const tooMuch = { of: 'rooms', what: 'coffers', count: 420, most: 400 } as const, room = { ...exampleRoom(), tooMuch };
+        expect(layOut(room)).toMatchObject({ troubles: [{ kind: 'too-much-in-file', ...tooMuch, at: room.grid!.at }] });
+        expect(layOut(room).ceiling).toBeUndefined();
     });
     test('spacers', () => {
         const spacers = { stock: board('5 1/2"'), height: '5"', every: '1/128"' };

@@ -98,6 +98,17 @@ describe('what is not said, or not computed', () => {
     ] as [string, ProfileWords][])('%s is no whole section', (_, part) => {
         expect(isWhole(sectionWith(part))).toBe(false);
     });
+    // 9 1/4" less 1/2" that stands out and 3/4" of side, on either side
+    test('a box made at the bench round a bottom under its sides is as wide inside as that leaves it', () => {
+        const wide = board('wide', { width: '9 1/4"' });
+        const s = sectionWith({ blocking: { stock: board('a'), fit: 'bench-box' }, spacers: null, bottom: { stock: wide, place: 'under-sides', overhang: '1/2"' } });
+        expect([s.innerWidth, s.outerWidth].map(inch)).toEqual(['6 3/4"', '8 1/4"']);
+    });
+    test('a timber has no sides and no inside, and what it is nothing of has its words all the same', () => {
+        const s = sectionWith({ blocking: null, spacers: null, sides: undefined, cleats: null, bottom: undefined, solid: { stock: board('timber', { thickness: '5 1/2"', width: '7 1/2"' }) } });
+        expect([s.innerWidth, s.outerWidth, s.depth, s.sideThickness, s.bottomThickness].map(inch)).toEqual(['5 1/2"', '5 1/2"', '7 1/2"', '0"', '0"']);
+        for (const [name, { ticks, why }] of derived(s)) expect(`${name} ${sumOf(why)}`).toBe(`${name} ${ticks}`);
+    });
     test('what is not computed leaves no depth', () => {
         const s = sectionWith();
         const { depth, spacerRoom, innerWidth } = sectionOf({ ...s.profile, notComputed: [b.at()] });

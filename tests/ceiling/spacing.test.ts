@@ -161,6 +161,8 @@ describe('centered on a feature', () => {
     test('near the wall it is the end coffer, twice as wide as the feature stands from the band', () => {
         const { coffers } = divided({ room, band: '3/4"', widths, spacing: { coffers: 4 }, feature: '25"' });
         expect(inches(coffers)).toEqual(['48 1/2"', '49 3/8"', '49 3/8"', '50 1/4"']);
+        // as far from the other wall it is the other end coffer
+        expect(inches(divided({ room, band: '3/4"', widths, spacing: { coffers: 4 }, feature: '195"' }).coffers)).toEqual(['50 1/4"', '49 3/8"', '49 3/8"', '48 1/2"']);
     });
     test('with a size, all coffers are within it', () => {
         const found = divided({ room, widths, spacing: { size: ['46"', '54"'] }, feature: '84"' });

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { layOut } from '../../src/ceiling/layout.ts';
+import type { LaidOut } from '../../src/ceiling/model.ts';
 import { dryFit } from '../../src/dryfit/dry-fit.ts';
 import type { Finding } from '../../src/findings/finding.ts';
 import { inspectClosely } from '../../src/pipeline/inspect-closely.ts';
@@ -10,7 +11,7 @@ import { takeOff } from '../../src/takeoff/take-off.ts';
 import { exampleRoom } from '../support/example-room.ts';
 import { NO_RATES } from '../support/no-rates.ts';
 
-const room = exampleRoom(), layout = layOut(room), ceiling = layout.ceiling!;
+const room = exampleRoom(), layout = layOut(room) as LaidOut, { ceiling } = layout;
 const uri = room.at.uri;
 const file = { uri, job: room.job, rates: NO_RATES, stocks: [], profiles: [], rooms: [room], alternates: [], findings: [], allowances: [] };
 

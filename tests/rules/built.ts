@@ -1,5 +1,5 @@
 import { NO_RATES } from '../support/no-rates.ts';
-import { layOut } from '../../src/ceiling/layout.ts';
+import { isLaidOut, layOut } from '../../src/ceiling/layout.ts';
 import { dryFit } from '../../src/dryfit/dry-fit.ts';
 import type { Finding } from '../../src/findings/finding.ts';
 import type { FileContent } from '../../src/job/file.ts';
@@ -21,8 +21,8 @@ export function findingsOf(content: Content): Finding[] {
 /** How the cut lists of its rooms go together, whatever else is wrong with them. */
 export function fitFindingsOf(content: Content): Finding[] {
     const file = fileOf(content);
-    return file.rooms.map(layOut)
-        .flatMap(layout => layout.ceiling ? runFitRules(file, layout, takeOff(layout.ceiling), dryFit(layout.ceiling, takeOff(layout.ceiling))) : []);
+    return file.rooms.map(layOut).filter(isLaidOut)
+        .flatMap(layout => runFitRules(file, layout, takeOff(layout.ceiling), dryFit(layout.ceiling, takeOff(layout.ceiling))));
 }
 
 interface Content { readonly job?: JobSettings; readonly stocks?: Stock[]; readonly profiles?: Profile[]; readonly rooms?: Room[] }

@@ -6,6 +6,7 @@ import { publishedValues } from '../data/published.ts';
 import { readMarked } from '../support/marked.ts';
 import { TestWorkspace } from '../support/workspace.ts';
 import { allFindings } from './found.ts';
+import { toldOf } from './told.ts';
 
 /** What is found in the example, or in the last of its files. */
 async function findingsOf(example: string) {
@@ -38,6 +39,8 @@ describe.each(RULES)('$name', rule => {
         const found = await findingsOf(rule.wrong);
         expect(found.map(finding => finding.rule)).toContain(rule.name);
         expect(found.filter(finding => finding.rule !== rule.name && !finding.allowed)).toEqual([]);
+        // all that is told of it, as it was
+        expect(found.flatMap(toldOf).join('\n')).toMatchSnapshot();
     });
 
     it('its mended example is clean', async () => {

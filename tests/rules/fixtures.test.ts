@@ -7,7 +7,7 @@ import { applied } from '../support/applied.ts';
 import { FULL } from '../support/full.ts';
 import { mismatches, readMarked } from '../support/marked.ts';
 import { TestWorkspace } from '../support/workspace.ts';
-import { besideOf } from './beside.ts';
+import { toldOf } from './told.ts';
 import { allFindings } from './found.ts';
 
 const folder = new URL('.', import.meta.url);
@@ -34,8 +34,8 @@ describe.each(fixtures)('%s', name => {
         const found = findingsOf(workspace, texts);
         expect(mismatches(files.map((file, i) => ({ file, findings: found[i]! })))).toEqual([]);
         expect(found.flat().some(finding => finding.rule === rule)).toBe(true);
-        // what stands beside the words that are marked: the other half of each, and its fixes, as they were
-        expect(found.flat().flatMap(besideOf).join('\n')).toMatchSnapshot();
+        // whole words, of which the marks have parts, the other half of each, and its fixes, as they were
+        expect(found.flat().flatMap(toldOf).join('\n')).toMatchSnapshot();
     });
 
     it('each quick fix takes its finding away and brings no other', async () => {

@@ -5,6 +5,7 @@ import { inspect } from '../../src/pipeline/inspect.ts';
 import { inspectClosely } from '../../src/pipeline/inspect-closely.ts';
 import { mismatches, readMarked } from '../support/marked.ts';
 import { TestWorkspace } from '../support/workspace.ts';
+import { toldOf } from './told.ts';
 
 /**
  * Figures of rooms that are just right, beside those that are a hair off: what is told of rules' limits, and of each branch of their words, is
@@ -20,4 +21,5 @@ it.each(readdirSync(folder))('%s is told what is marked in it, and nothing else'
         return { file, findings: [...workspace.findings(file.path), ...inspect(content).findings, ...inspectClosely(content)] };
     });
     expect(mismatches(found)).toEqual([]);
+    expect(found.flatMap(({ findings }) => findings).flatMap(toldOf).join('\n')).toMatchSnapshot();
 });

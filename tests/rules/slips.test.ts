@@ -1,13 +1,12 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import type { Finding } from '../../src/findings/finding.ts';
 import { readFile } from '../../src/language/read-file.ts';
 import { inspect } from '../../src/pipeline/inspect.ts';
 import { inspectClosely } from '../../src/pipeline/inspect-closely.ts';
 import { drawer } from '../support/drawer.ts';
 import { readMarked } from '../support/marked.ts';
 import { TestWorkspace } from '../support/workspace.ts';
-import { besideOf } from './beside.ts';
+import { toldOf } from './told.ts';
 
 /**
  * Slips of a careful carpenter: in each of the real jobs one figure or line is another, and all that is said of it is written down, with places
@@ -42,13 +41,8 @@ describe.each(jobs)('%s', name => {
         for (const slip of slipsIn(text, jobs.indexOf(name) + 1)) {
             await workspace.edit({ [path]: slip.text });
             const content = readFile(workspace.document(path));
-            lines.push(slip.told, ...[...workspace.findings(path), ...inspect(content).findings, ...inspectClosely(content)].map(toldOf), '');
+            lines.push(slip.told, ...[...workspace.findings(path), ...inspect(content).findings, ...inspectClosely(content)].flatMap(toldOf).map(line => `    ${line}`), '');
         }
         await expect(lines.join('\n')).toMatchFileSnapshot(`./slips/${name.replace('.coffer', '.txt')}`);
     });
 });
-
-function toldOf(finding: Finding): string {
-    const [head, ...beside] = besideOf(finding);
-    return [`${head!}: ${finding.message}`, ...beside].map(line => `    ${line}`).join('\n');
-}

@@ -161,7 +161,7 @@ function cornerNote(ceiling: Ceiling): readonly string[] {
     if (ceiling.crossings.length === 0) return [];
     const sides = ceiling.lines[0]!.section.profile.sides;
     if (sides?.corners.value !== 'butted') return ['Sides are mitered in the corners of the coffers.'];
-    return [`Sides are butted; those running ${sides.past?.value ?? ceiling.room.grid?.through?.value} run past.`];
+    return [`Sides are butted; those running ${sides.past?.value ?? ceiling.room.grid.through.value} run past.`];
 }
 
 /** The first of a long list, and how many more there are. */

@@ -71,7 +71,7 @@ function choose(ceiling: Ceiling, order: BottomOrder): BestThrough | null {
     const runs = bottomRuns(ceiling, takeOffOf(ceiling), order), now = waitingRing(runs) ? null : closingCount(ceiling, order);
     const asSaid = judge(web, web.meetings.map(meeting => meeting.now)), isBetter = asSaid.cycle !== null || least.closing < asSaid.closing;
     const as = turned.length > 0 && isBetter ? soundly({ ...room, crossings: withTurned(room.crossings, turned) }) : undefined;
-    const other = room.grid?.through && now !== null ? otherWay(ceiling, web, order) : undefined;
+    const other = now !== null ? otherWay(ceiling, web, order) : undefined;
     // what runs along the walls is as it is, whatever runs through at crossings
     const along = closingPieces(ceiling, order).filter(({ piece, onlySplice }) => piece.line === null && !onlySplice).length;
     return {
@@ -112,7 +112,7 @@ function soundly(room: Room): Ceiling | undefined {
 
 /** Where nobody says anything of single crossings: all of them turned at once, by one word. */
 function otherWay(ceiling: Ceiling, web: Web, order: BottomOrder): BestThrough['otherWay'] {
-    const { room } = ceiling, runs = new Map(ceiling.lines.map(line => [line.name, line.runs])), grid = room.grid!, { value } = grid.through!;
+    const { room } = ceiling, runs = new Map(ceiling.lines.map(line => [line.name, line.runs])), { grid } = room, { value } = grid.through;
     if (room.crossings.length > 0) return undefined;
     const through: Direction = value === 'north-south' ? 'east-west' : 'north-south';
     const turned = web.meetings.map(({ kind, of, now: said }): Which => {

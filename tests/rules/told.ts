@@ -1,10 +1,10 @@
 import type { Finding } from '../../src/findings/finding.ts';
 import type { Source } from '../../src/provenance/source.ts';
 
-/** What is told with a finding, line by line: where it and the other half of the contradiction stand, and what its fixes write. */
-export function besideOf({ severity, rule, at, related, fixes, allowed }: Finding): string[] {
+/** All that is told with a finding, line by line: its words, where it and the other half of the contradiction stand, and what its fixes write. */
+export function toldOf({ severity, rule, at, message, related, fixes, allowed }: Finding): string[] {
     return [
-        `${placeOf(at)} ${severity} ${rule}${allowed ? ', allowed' : ''}`, ...related.map(each => `    ${placeOf(each.at)} ${each.message}`),
+        `${placeOf(at)} ${severity} ${rule}${allowed ? ', allowed' : ''}: ${message}`, ...related.map(each => `    ${placeOf(each.at)} ${each.message}`),
         ...fixes.map(({ title, edits, preferred }) =>
             `    ${preferred ? 'fix' : 'or'}: ${title}: ${edits.map(({ uri, range, text }) => `${placeOf({ uri, range })} ${JSON.stringify(text)}`).join(', ')}`),
     ];
