@@ -29,17 +29,17 @@ const ROOMS = {
             'tests/ceiling',
             ...inTakeoff(
                 'parts', 'sections', 'kinds-of-beams', 'whole-lists', 'faces-in-line', 'holding', 'panels', 'wall-splices', 'unlike-flanks', 'timbers', 'askew', 'moldings',
-                'l-out-of-square', 'turned-bays', 'dies-under-sides', 'half-beams',
+                'l-out-of-square', 'turned-bays', 'dies-under-sides', 'half-beams', 'side-splices',
             ),
-            ...inRules('real-jobs', 'slips', 'limits'),
+            ...inRules('real-jobs', 'slips', 'limits'), 'tests/pipeline/as-before.test.ts',
         ],
         ['tests/ceiling', 'tests/takeoff', 'tests/arrangement', 'tests/rules', 'tests/dryfit', ...READERS],
     ],
     takeoff: [
         [...inTakeoff(
             'parts', 'example', 'sections', 'kinds-of-beams', 'half-beams', 'consumables', 'names-and-ends', 'spacer-starts', 'weight', 'work-words', 'whole-lists', 'rows', 'pooled', 'worked', 'worked-variants',
-            'holding', 'moldings', 'panels', 'timbers', 'turned-bays', 'askew', 'unlike-flanks', 'dies-under-sides', 'wall-splices',
-        ), 'tests/cutting/as-cut.test.ts'],
+            'holding', 'moldings', 'panels', 'timbers', 'turned-bays', 'askew', 'unlike-flanks', 'dies-under-sides', 'wall-splices', 'side-splices', 'short-strips', 'molding-at-corner',
+        ), ...inClosing('bending', 'least', 'said', 'ways'), 'tests/cutting/as-cut.test.ts'],
         ['tests/takeoff', 'tests/dryfit', 'tests/rules', 'tests/cutting', ...READERS],
     ],
     cutting: [
@@ -60,6 +60,9 @@ function inTakeoff(...names) {
 }
 function inRules(...names) {
     return names.map(name => `tests/rules/${name}.test.ts`);
+}
+function inClosing(...names) {
+    return names.map(name => `tests/putup/closing/${name}.test.ts`);
 }
 function inCutting(...names) {
     return names.map(name => `tests/cutting/${name}.test.ts`);

@@ -50,9 +50,9 @@ function toldOf({ ceiling }: Layout): string[] {
 
 const span = (from: number, to: number): string => `${printInches(Math.round(from))} to ${printInches(Math.round(to))}`;
 
-function toldCeiling({ width, length, walls, around, lines, coffers, crossings, across, down }: Ceiling): string[] {
+function toldCeiling({ width, length, square, walls, around, lines, coffers, crossings, across, down }: Ceiling): string[] {
     return [
-        `box: ${printInches(width)} x ${printInches(length)}`,
+        `box: ${printInches(width)} x ${printInches(length)}`, square ? 'all along the compass' : 'not all along the compass',
         ...walls.map(({ name, length: long }) => `wall ${name}: ${printInches(long)}, ${edgeWords(around, name)}`),
         toldRun('across', across), toldRun('down', down),
         ...lines.flatMap(line => [
