@@ -1,4 +1,5 @@
 import type { AsCut, JobSettings } from '../job/model.ts';
+import { grouped } from '../plain/groups.ts';
 import { printLength, type Show } from '../quantity/print-length.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import type { Piece } from '../takeoff/model.ts';
@@ -78,12 +79,14 @@ const UNDER_THE_VALUE = `\n${' '.repeat('cut '.length)}`;
 /** A name that needs no quotes. */
 const PLAIN = /^[A-Za-z_]\w*(?:-\w+)*$/;
 
-/** The line for the stock's block that says what is on hand of it: `on-hand 2 x 9' 4", 1 x 31"`, those of one worth on a line. */
-export function onHandLines(pieces: readonly { readonly count: number; readonly length: Ticks; readonly worth?: string }[], show: Show): string[] {
-    const worths = [...new Set(pieces.map(piece => piece.worth))];
-    return worths.map(worth => {
-        const alike = pieces.filter(piece => piece.worth === worth).map(({ count, length }) => `${count} x ${printLength(length, show)}`);
-        return `on-hand ${alike.join(', ')}${worth === undefined ? '' : ` worth ${worth}`}`;
+/** The lines for the stock's block that say what is on hand of it: `on-hand 2 x 9' 4", 1 x 31"`, those of one width and worth on a line. */
+export function onHandLines(
+    pieces: readonly { readonly count: number; readonly length: Ticks; readonly width?: Ticks; readonly worth?: string }[], show: Show,
+): string[] {
+    return [...grouped(pieces, ({ width, worth }) => `${width ?? ''} ${worth ?? ''}`).values()].map(alike => {
+        const { width, worth } = alike[0]!;
+        const each = alike.map(({ count, length }) => `${count} x ${printLength(length, show)}`).join(', ');
+        return `on-hand ${each}${width === undefined ? '' : ` ripped-to ${printLength(width, show)}`}${worth === undefined ? '' : ` worth ${worth}`}`;
     });
 }
 

@@ -1,5 +1,5 @@
 import type { JobSettings, Stock } from '../job/model.ts';
-import type { OnHand } from '../job/on-hand.ts';
+import { onHandKey } from '../job/on-hand.ts';
 import { Rational } from '../quantity/rational.ts';
 import { TICKS_PER_FOOT, TICKS_PER_MM, type Ticks } from '../quantity/ticks.ts';
 import type { BoardFrom, BoardPlan, Money } from './model.ts';
@@ -14,7 +14,7 @@ export interface Kind {
     /** What counts against a plan that uses one. */
     readonly cost: Rational;
     readonly worth?: Money;
-    /** A board that was measured, and its width where that is less than its stock's: then it is only ripped. */
+    /** A board that was measured; and the width of one, or of a strip, where that is less than its stock's: then it is only ripped. */
     readonly measured?: string; readonly width?: Ticks;
     /** A sheet that is ripped across its length: its strips are as long as the sheet is wide. */
     readonly crosswise?: true;
@@ -91,19 +91,18 @@ function onHandOf(stock: Stock, job: JobSettings, before: readonly BoardPlan[]):
     const gone = before.flatMap(plan => plan.stocks).filter(plan => plan.stock.key === stock.key)
         .flatMap(plan => plan.boards).filter(board => board.from === 'on hand');
     const kinds = new Map<string, Kind & { available: number }>();
-    const keyOf = ({ length, worth, measured }: Pick<OnHand, 'length' | 'worth' | 'measured'>): string => `${length} ${worth?.amount.toFraction() ?? ''} ${measured ?? ''}`;
     for (const { value } of stock.onHand) {
-        const { count, length, worth, measured, width } = value, key = keyOf(value);
+        const { count, length, worth, measured, width } = value, key = onHandKey(value);
         const before = kinds.get(key)?.available ?? 0, more = { ...measured !== undefined && { measured }, ...width !== undefined && { width } };
         kinds.set(key, { from: 'on hand', length, worth, ...more, cost: worth?.amount ?? new Rational(0), available: Math.min(before + Math.floor(count), MOST_ON_HAND) });
     }
     for (const board of gone) {
-        const key = keyOf(board);
+        const key = onHandKey(board);
         const kind = kinds.get(key);
         if (kind) kinds.set(key, { ...kind, available: kind.available - 1 });
     }
     return [...kinds.values()].filter(kind => kind.available > 0 && kind.length > job.endTrim.value)
-        .sort((a, b) => a.length - b.length || a.cost.compare(b.cost));
+        .sort((a, b) => a.length - b.length || a.cost.compare(b.cost) || (a.width ?? Infinity) - (b.width ?? Infinity));
 }
 /** More boards than anybody has: a mistyped count must not stop the program. */
 const MOST_ON_HAND = 10_000;

@@ -1,11 +1,13 @@
 import type { JobSettings, Stock } from '../job/model.ts';
+import { onHandKey } from '../job/on-hand.ts';
 import { inches, type Rational } from '../quantity/rational.ts';
 import type { Show } from '../quantity/print-length.ts';
 import { roundDown } from '../quantity/round.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import { worthOfOffcut } from './kinds.ts';
 import type { Board, BoardPlan, Money } from './model.ts';
-import { rippedParts } from './rips.ts';
+import { grouped } from '../plain/groups.ts';
+import { onEdgeTo, rippedParts } from './rips.ts';
 
 /** What is there of a stock when everything is cut: boards that were not needed, and offcuts worth keeping. */
 interface Leftovers {
@@ -15,8 +17,10 @@ interface Leftovers {
     /** In the full width of the stock, the longest first. */
     readonly pieces: readonly Left[];
     /** Strips of boards that were ripped, the widest first. */
-    readonly strips: readonly (Left & { readonly width: Ticks })[];
+    readonly strips: readonly LeftStrip[];
 }
+/** `isThin`: it was ripped on edge too, so that it is no strip of its stock any more. */
+interface LeftStrip extends Left { readonly width: Ticks; readonly isThin?: true }
 export interface Left { readonly count: number; readonly length: Ticks; readonly worth?: Money }
 
 /**
@@ -31,8 +35,9 @@ export function leftoversOf(plans: readonly { readonly plan: BoardPlan; readonly
             plan.stocks.filter(own => own.stock.key === stock.key).flatMap(own => own.boards.map(board => ({ board, job }))));
         const planned = cut.filter(({ board }) => board.from !== 'already cut');
         const unused = without(stock, planned.map(({ board }) => board).filter(board => board.from === 'on hand'));
-        const offcuts = planned.flatMap(({ board, job: { cutTo } }) =>
-            board.strips.filter(strip => strip.kept).map(({ offcut, rippedTo = board.width }) => ({ rippedTo, length: roundDown(offcut, cutTo.value) })));
+        const offcuts = planned.flatMap(({ board, job: { cutTo } }) => board.strips.filter(strip => strip.kept).map(strip => ({
+            rippedTo: strip.rippedTo ?? board.width, length: roundDown(strip.offcut, cutTo.value), isThin: onEdgeTo(strip.pieces, strip.rippedTo, stock) !== undefined,
+        })));
         const share = cut[0]?.job.offcutWorth?.value;
         return {
             stock, show: cut[0]?.job.show.value ?? 'feet-inches',
@@ -41,9 +46,9 @@ export function leftoversOf(plans: readonly { readonly plan: BoardPlan; readonly
                 ...offcuts.filter(one => one.rippedTo === undefined).map(({ length }) => ({ count: 1, length, ...worthOf(length, stock, share) })),
             ]),
             strips: stripsOf([
-                ...unused.flatMap(({ width, length }) => (width === undefined ? [] : { width, length })),
-                ...offcuts.flatMap(({ rippedTo, length }) => (rippedTo === undefined ? [] : { width: rippedTo, length })),
-                ...planned.flatMap(({ board, job }) => besideStrips(board, stock, job)),
+                ...unused.flatMap(({ width, ...left }) => (width === undefined ? [] : { width, ...left })),
+                ...offcuts.flatMap(({ rippedTo, length, isThin }) => (rippedTo === undefined ? [] : { count: 1, width: rippedTo, length, ...isThin && { isThin: true as const } })),
+                ...planned.flatMap(({ board, job }) => besideStrips(board, stock, job).map(beside => ({ count: 1, ...beside }))),
             ]),
         };
     }).filter(({ pieces, strips }) => pieces.length + strips.length > 0);
@@ -65,9 +70,9 @@ const NARROWEST_KEPT = inches(1);
 /** What is on hand, less the boards that are used. */
 function without({ onHand }: Stock, used: readonly Board[]): (Left & { readonly width?: Ticks })[] {
     const gone = new Map<string, number>();
-    for (const { length, worth, measured } of used) gone.set(keyOf(length, worth, measured), (gone.get(keyOf(length, worth, measured)) ?? 0) + 1);
-    return onHand.map(({ value: { count, length, worth, measured, width } }) => {
-        const key = keyOf(length, worth, measured), taken = Math.min(count, gone.get(key) ?? 0);
+    for (const board of used) gone.set(onHandKey(board), (gone.get(onHandKey(board)) ?? 0) + 1);
+    return onHand.map(({ value }) => {
+        const { count, length, worth, width } = value, key = onHandKey(value), taken = Math.min(count, gone.get(key) ?? 0);
         gone.set(key, (gone.get(key) ?? 0) - taken);
         return { count: count - taken, length, ...worth && { worth }, ...width !== undefined && { width } };
     }).filter(({ count }) => count > 0);
@@ -76,23 +81,19 @@ function without({ onHand }: Stock, used: readonly Board[]): (Left & { readonly 
 function gathered(all: readonly Left[]): Left[] {
     const alike = new Map<string, Left>();
     for (const { count, length, worth } of all) {
-        const key = keyOf(length, worth);
+        const key = onHandKey({ length, ...worth && { worth } });
         alike.set(key, { count: (alike.get(key)?.count ?? 0) + count, length, ...worth && { worth } });
     }
     return [...alike.values()].sort((a, b) => b.length - a.length || Number(a.worth !== undefined) - Number(b.worth !== undefined));
 }
 
-function stripsOf(all: readonly { readonly width: Ticks; readonly length: Ticks }[]): (Left & { width: Ticks })[] {
-    const widths = [...new Set(all.map(strip => strip.width))].sort((a, b) => b - a);
-    return widths.flatMap(width =>
-        gathered(all.filter(strip => strip.width === width).map(({ length }) => ({ count: 1, length }))).map(left => ({ ...left, width })));
+function stripsOf(all: readonly LeftStrip[]): LeftStrip[] {
+    const alike = grouped(all, ({ width, isThin = false }) => `${width} ${isThin}`);
+    return [...alike.values()].sort(([a], [b]) => b!.width - a!.width || Number(a!.isThin ?? false) - Number(b!.isThin ?? false))
+        .flatMap(own => gathered(own).map(left => ({ ...left, width: own[0]!.width, ...own[0]!.isThin && { isThin: true as const } })));
 }
 
 function worthOf(length: Ticks, stock: Stock, share: Rational | undefined): { worth?: Money } {
     const worth = worthOfOffcut(length, stock, share);
     return worth ? { worth } : {};
-}
-
-function keyOf(length: Ticks, worth: { readonly amount: Rational } | undefined, measured = ''): string {
-    return `${length} ${worth?.amount.toFraction() ?? ''} ${measured}`;
 }

@@ -5,7 +5,7 @@ import type { Ticks } from '../quantity/ticks.ts';
 import type { Piece } from '../takeoff/model.ts';
 import { comparePieces } from '../takeoff/piece-order.ts';
 import type { Blank } from './blank.ts';
-import { kindsOf, type Kinds } from './kinds.ts';
+import { kindsOf, type Kind, type Kinds } from './kinds.ts';
 import type { BoardPlan } from './model.ts';
 import type { Offer } from './offers.ts';
 import { WHOLE, type CuttingProblem } from './solve/problem.ts';
@@ -43,7 +43,7 @@ export function pose(
     const longest = blanks.reduce((most, b) => Math.max(most, b.length), 0) + saw.endTrim;
     const kinds = kindsOf(stock, job, offers, longest, before);
     const boardWidth = stock.width?.value.ticks;
-    const widths = boardWidth === undefined ? [] : stripWidths(blanks, boardWidth, kinds.all.some(kind => kind.crosswise), job.kerf.value);
+    const widths = boardWidth === undefined ? [] : stripWidths(blanks, boardWidth, kinds.all, job.kerf.value);
     const items = itemsOf(blanks, widths);
     const usable = kinds.all.map(({ length, crosswise, keeps }) => (crosswise ? boardWidth! : length) - saw.endTrim + (keeps === undefined ? saw.cut : -keeps));
     const lengths = gridOf(items.map(item => item.length + saw.cut), usable);
@@ -73,12 +73,13 @@ export function pose(
 
 /**
  * Widths that are ripped first, the widest first: two or more come out of the board's width, or one with another beside it, or the
- * sheet may be turned.
+ * sheet may be turned, or there are strips that it comes out of.
  */
-function stripWidths(blanks: readonly Blank[], boardWidth: Ticks, turns: boolean, kerf: Ticks): Ticks[] {
+function stripWidths(blanks: readonly Blank[], boardWidth: Ticks, kinds: readonly Kind[], kerf: Ticks): Ticks[] {
+    const turns = kinds.some(kind => kind.crosswise), widest = Math.max(0, ...kinds.map(({ width = 0 }) => width));
     const several = new Set(blanks.filter(b => b.abreast > 1).map(b => b.width));
     const narrowest = Math.min(...several);
-    const beside = new Set(blanks.filter(b => b.abreast === 1 && (turns ? b.width < boardWidth : b.width + kerf + narrowest <= boardWidth)).map(b => b.width));
+    const beside = new Set(blanks.filter(b => b.abreast === 1 && (turns ? b.width < boardWidth : b.width + kerf + narrowest <= boardWidth || b.width <= widest)).map(b => b.width));
     return [...new Set([...several, ...beside])].sort((a, b) => b - a);
 }
 

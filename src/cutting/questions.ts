@@ -1,4 +1,5 @@
 import type { JobSettings } from '../job/model.ts';
+import { onHandKey } from '../job/on-hand.ts';
 import { printLength } from '../quantity/print-length.ts';
 import { Rational } from '../quantity/rational.ts';
 import type { Ticks } from '../quantity/ticks.ts';
@@ -6,7 +7,6 @@ import type { Piece } from '../takeoff/model.ts';
 import { compareNames, comparePieces } from '../takeoff/piece-order.ts';
 import { blankOf, type Blank } from './blank.ts';
 import { firstPlan, knownBy } from './known.ts';
-import type { Kind } from './kinds.ts';
 import type { BoardPlan, CuttingModel, CuttingTerm, StockPlan, Unplaced, Unpriced } from './model.ts';
 import { sumMoney } from './money.ts';
 import { offersOf, type Offer } from './offers.ts';
@@ -135,14 +135,13 @@ function cheaper({ posed: { problem } }: Solved, own: readonly Layout[], without
  */
 function givenOut(parts: readonly Solved[]): Solved[] {
     if (parts.length < 2) return [...parts];
-    const keyOf = ({ length, worth, measured }: Kind): string => `${length} ${worth?.amount.toFraction() ?? ''} ${measured ?? ''}`;
     const usedBy = ({ posed, layouts }: Solved, key: string): number => layouts.reduce((sum, { board, times }) => {
         const kind = posed.kinds.all[board]!;
-        return kind.from === 'on hand' && keyOf(kind) === key ? sum + times : sum;
+        return kind.from === 'on hand' && onHandKey(kind) === key ? sum + times : sum;
     }, 0);
     return parts.map((part, p) => {
         const all = part.posed.kinds.all.map(kind => (kind.from !== 'on hand' ? kind : {
-            ...kind, available: p > 0 ? usedBy(part, keyOf(kind)) : parts.slice(1).reduce((left, other) => left - usedBy(other, keyOf(kind)), kind.available!),
+            ...kind, available: p > 0 ? usedBy(part, onHandKey(kind)) : parts.slice(1).reduce((left, other) => left - usedBy(other, onHandKey(kind)), kind.available!),
         }));
         const boards = part.posed.problem.boards.map((kind, k) => ({ ...kind, available: all[k]!.available ?? null }));
         return { ...part, posed: { ...part.posed, kinds: { ...part.posed.kinds, all }, problem: { ...part.posed.problem, boards } } };

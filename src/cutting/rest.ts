@@ -73,9 +73,10 @@ function cutFrom(rooms: readonly RoomToCut[]): { stocks: Map<string, Stock>; tak
     for (const { board, pieces, room, job } of [...all].sort((a, b) => b.board.length.value - a.board.length.value)) {
         const { stock: { value: stock }, length, at } = board;
         const before = stocks.get(stock.key)?.onHand ?? stock.onHand;
-        const left = leftOf(board, pieces, job).map((ticks): Given<OnHand> => ({ value: { count: 1, length: ticks }, at, said: true }));
-        stocks.set(stock.key, { ...stock, onHand: [...withoutOne(before, length.value), ...left] });
-        const isThere = before.some(({ value }) => value.count > 0 && value.length === length.value);
+        const one = oneOf(before, length.value), width = one?.value.width;
+        const left = leftOf(board, pieces, job).map((ticks): Given<OnHand> => ({ value: { count: 1, length: ticks, ...width !== undefined && { width } }, at, said: true }));
+        stocks.set(stock.key, { ...stock, onHand: [...withoutOne(before, one), ...left] });
+        const isThere = one !== undefined;
         const price = isThere ? undefined : priceOf(stock, length.value);
         taken.push({ room, from: isThere ? 'on hand' : 'bought', ...price && { price } });
     }
@@ -86,10 +87,15 @@ function cutFrom(rooms: readonly RoomToCut[]): { stocks: Map<string, Stock>; tak
     return { stocks, taken };
 }
 
-/** Less one of that length, one that costs nothing before one that is worth something. */
-function withoutOne(onHand: readonly Given<OnHand>[], length: Ticks): Given<OnHand>[] {
-    const there = onHand.filter(({ value }) => value.count > 0 && value.length === length);
-    const taken = there.find(({ value }) => !value.worth) ?? there[0];
+/** The one of that length that is cut: a board before a strip, of these one that costs nothing before one that is worth something. */
+function oneOf(onHand: readonly Given<OnHand>[], length: Ticks): Given<OnHand> | undefined {
+    const there = onHand.filter(({ value }) => value.count > 0 && value.length === length), boards = there.filter(({ value }) => value.width === undefined);
+    const first = boards.length > 0 ? boards : there;
+    return first.find(({ value }) => !value.worth) ?? first[0];
+}
+
+/** Less one of these. */
+function withoutOne(onHand: readonly Given<OnHand>[], taken: Given<OnHand> | undefined): Given<OnHand>[] {
     return onHand.flatMap(each => each !== taken ? [each] : each.value.count > 1 ? [{ ...each, value: { ...each.value, count: each.value.count - 1 } }] : []);
 }
 

@@ -1,5 +1,7 @@
 import type { JobSettings, Stock } from '../job/model.ts';
 import type { Ticks } from '../quantity/ticks.ts';
+import type { Piece } from '../takeoff/model.ts';
+import { roughWidth } from '../takeoff/rough-width.ts';
 import type { Board, Rip, Strip } from './model.ts';
 
 /** The boards that are ripped, and the sections of boards, gathered by how they are ripped. */
@@ -8,6 +10,8 @@ export function ripsOf(boards: readonly Board[], stock: Stock, job: JobSettings)
     for (const { board, section, strips } of boards.flatMap(rippedParts)) {
         const ripped = strips.flatMap(strip => strip.rippedTo ?? []);
         const across = board.crosswise ? board.length : board.width ?? stock.width?.value.ticks;
+        // a strip on hand that is as wide as its pieces is only cut to length
+        if (ripped.length === 1 && ripped[0] === board.width) continue;
         const key = `${across} ${section ?? ''} ${ripped.join(' ')}`;
         const rip = rips.get(key);
         if (rip) { rip.boards.push(board.number); continue; }
@@ -31,4 +35,12 @@ export function stripNumbers({ strips }: Pick<Board, 'strips'>): number[] {
 export function rippedParts(board: Board): { board: Board; section?: Ticks; strips: readonly Strip[] }[] {
     if (board.sections) return board.sections.map((section, i) => ({ board, section, strips: board.strips.filter(strip => strip.section === i + 1) }));
     return board.strips.some(strip => strip.rippedTo !== undefined) ? [{ board, strips: board.strips }] : [];
+}
+
+/** The second dimension of what is cut from a strip, where that is less than the board's thickness: the strip is ripped on edge once more. */
+export function onEdgeTo(pieces: readonly Piece[], rippedTo: Ticks | undefined, stock: Stock): Ticks | undefined {
+    const thickness = stock.thickness?.value.ticks, sample = pieces[0];
+    if (!sample || thickness === undefined || rippedTo === undefined) return undefined;
+    const other = roughWidth(sample) === rippedTo ? sample.thickness : roughWidth(sample);
+    return other < thickness ? other : undefined;
 }

@@ -45,7 +45,7 @@ function boardOf(posed: Posed, layout: Layout, number: number, queues: Piece[][]
         const pieces = [...strip.picks].sort(([a], [b]) => a - b).flatMap(([item, count]) => queues[item]!.splice(0, count));
         return { ...strip, pieces, used: pieces.reduce((sum, piece) => sum + blankLength(piece, job) + cut, 0) };
     });
-    const mayCutAcross = posed.problem.shortestSection !== undefined;
+    const mayCutAcross = posed.problem.shortestSection !== undefined && !(width !== undefined && filled.every(({ lane }) => posed.widths[lane] === width));
     const sections = layout.sections?.map(size => size * posed.lengthUnit - cut) ?? (mayCutAcross ? cutAcrossFirst(filled, usable, cut, job) : undefined);
     const behind = usable - (sections ?? []).reduce((sum, each) => sum + each + cut, 0);
     const strips = filled.map(({ lane, section = lane === WHOLE ? undefined : sections && 0, pieces, used }): Strip => ({

@@ -6,6 +6,13 @@ export interface OnHand {
     readonly count: number; readonly length: Ticks;
     /** Of each, in the currency's major unit; undefined: it costs nothing. Never in another currency than the stock's price. */
     readonly worth?: { readonly amount: Fraction; readonly currency: string };
-    /** The name of a board that was measured; and its width where that is less than its stock's: then it is only ripped. */
-    readonly measured?: string; readonly width?: Ticks;
+    /** The name of a board that was measured. */
+    readonly measured?: string;
+    /** Of a strip, and of a board that was measured, where it is less than its stock's: nothing is cut from the whole width of its stock then. */
+    readonly width?: Ticks;
+}
+
+/** Boards on hand with the same key are alike. */
+export function onHandKey({ length, worth, measured, width }: Pick<OnHand, 'length' | 'worth' | 'measured' | 'width'>): string {
+    return `${length} ${worth?.amount.toFraction() ?? ''} ${width ?? ''} ${measured ?? ''}`;
 }

@@ -86,9 +86,9 @@ function sticksOf(stock: Stock, { room, pieces, job }: Cut, again: ReadonlySet<s
     const rest = restToCut([{ room, pieces }]), now = rest.now(stock);
     const others = rest.pieces(room).filter(piece => piece.stock.key === stock.key && !again.has(nameInRoom(piece)));
     const plan = planBoards(others, job), cut = new Set(room.cutBoards.map(({ at }) => at));
-    const used = plan.stocks.flatMap(({ boards }) => boards).filter(({ from }) => from === 'on hand').map(({ length, measured }) => ({ length, measured }));
+    const used = plan.stocks.flatMap(({ boards }) => boards).filter(({ from }) => from === 'on hand').map(({ length, measured, width }) => ({ length, measured, width }));
     const there = now.onHand.flatMap(({ value: { count, length, measured, width }, at }) => Array.from({ length: Math.min(count, MOST_ON_HAND) }, (): Stick => {
-        const taken = used.findIndex(one => one.length === length && one.measured === measured);
+        const taken = used.findIndex(one => one.length === length && one.measured === measured && one.width === width);
         if (taken >= 0) used.splice(taken, 1);
         const what = cut.has(at) ? 'left' : 'on hand';
         return { length, trim: job.endTrim.value, ...width !== undefined && { width }, what, at, isPlannedOn: taken >= 0 };

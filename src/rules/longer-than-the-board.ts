@@ -56,29 +56,38 @@ export function tooLongForBoards(pieces: readonly Piece[], job: JobSettings): To
     return [...grouped(long, ({ stock }) => stock.key).values()].flatMap(ofStock => {
         const stock = ofStock[0]!.stock, boards = longBoards(stock, job);
         const piece = longestWithoutBoard(ofStock, boards);
-        return piece ? [{ piece, longest: Math.max(longestPiece(stock, job), ...boards.filter(board => board < piece.overall)) }] : [];
+        const shorter = boards.filter(({ longest, width }) => width === undefined && longest < (piece?.overall ?? 0)).map(({ longest }) => longest);
+        return piece ? [{ piece, longest: Math.max(longestPiece(stock, job), ...shorter) }] : [];
     });
 }
 
-/** Each long board on hand is there for one piece, the longest board for the longest piece. Of two as long the bottom is told before what it hides. */
-function longestWithoutBoard(pieces: readonly Piece[], boards: readonly Ticks[]): Piece | undefined {
+/**
+ * Each long board on hand is there for one piece, the longest board for the longest piece, a strip before it for what is no wider. Of two as long the
+ * bottom is told before what it hides.
+ */
+function longestWithoutBoard(pieces: readonly Piece[], boards: readonly LongBoard[]): Piece | undefined {
     const inOrder = [...pieces].sort((a, b) => b.overall - a.overall || TOLD_FIRST.indexOf(a.part) - TOLD_FIRST.indexOf(b.part));
+    const [whole, strips] = [boards.filter(({ width }) => width === undefined), boards.filter(({ width }) => width !== undefined)];
     let next = 0;
     return inOrder.find(piece => {
-        if (next >= boards.length || boards[next]! < piece.overall) return true;
-        next++;
+        const strip = strips.findIndex(({ longest, width }) => longest >= piece.overall && width! >= Math.min(piece.width, piece.thickness));
+        if (strip >= 0) strips.splice(strip, 1);
+        else if (next >= whole.length || whole[next]!.longest < piece.overall) return true;
+        else next++;
         return false;
     });
 }
+/** What comes out of a board on hand, at the longest; and its width where it is a strip. */
+interface LongBoard { readonly longest: Ticks; readonly width?: Ticks }
 const TOLD_FIRST: readonly Piece['part'][] = ['bottom', 'blocking', 'side', 'cleat', 'spacer', 'timber', 'molding', 'band', 'trim'];
 
 /** The longest pieces that come out of what is on hand, the longest first, one a board. */
-function longBoards(stock: Stock, job: JobSettings): Ticks[] {
+function longBoards(stock: Stock, job: JobSettings): LongBoard[] {
     const sold = longestPiece(stock, job);
     return stock.onHand.flatMap(({ value }) => {
-        const piece = Math.min(value.length - Math.max(0, job.endTrim.value), job.longestPiece?.value ?? Infinity);
-        return piece > sold ? Array.from({ length: Math.min(value.count, MOST_LOOKED_AT) }, () => piece) : [];
-    }).sort((a, b) => b - a);
+        const { count, width } = value, longest = Math.min(value.length - Math.max(0, job.endTrim.value), job.longestPiece?.value ?? Infinity);
+        return longest > sold ? Array.from({ length: Math.min(count, MOST_LOOKED_AT) }, () => ({ longest, ...width !== undefined && { width } })) : [];
+    }).sort((a, b) => b.longest - a.longest);
 }
 /** More long boards than a room has lines. */
 const MOST_LOOKED_AT = 200;

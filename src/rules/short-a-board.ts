@@ -4,6 +4,7 @@ import { restToCut } from '../cutting/rest.ts';
 import { flanksOf } from '../ceiling/flanks.ts';
 import type { Layout } from '../ceiling/model.ts';
 import type { JobSettings, Stock } from '../job/model.ts';
+import type { OnHand } from '../job/on-hand.ts';
 import type { Given } from '../provenance/source.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import { nameInRoom } from '../takeoff/ids.ts';
@@ -45,12 +46,13 @@ a spoiled piece takes its wood twice.`,
                     piece => (piece.stock.width?.value.ticks ?? Infinity) >= Math.min(piece.width, piece.thickness)
                 );
                 if (left.length === 0) continue;
-                const there = rest.now(stock).onHand;
+                const there = rest.now(stock).onHand, whole = there.filter(({ value }) => value.width === undefined);
+                const sizeOf = ({ length, width }: OnHand): string => `${size(length)}${width === undefined ? '' : `, ${size(width)} wide`}`;
                 report({
                     at, via,
                     message: `${counted(left.length, 'piece')} of ${stock.name} cannot be cut from what is on hand (${named(left)}), and the stock has no \`lengths\` that it is sold in. `
-                        + `${wantedText(left, Math.max(...there.map(({ value }) => value.length)), stock, job)}${nearMiss(left, there.map(({ value }) => value.length), job)}`,
-                    related: [{ at: stock.onHand[0]!.at, message: `on hand: ${there.map(({ value }) => `${value.count} x ${size(value.length)}`).join(', ')}` }],
+                        + `${wantedText(left, Math.max(...(whole.length > 0 ? whole : there).map(({ value }) => value.length)), stock, job)}${nearMiss(left, whole.map(({ value }) => value.length), job)}`,
+                    related: [{ at: stock.onHand[0]!.at, message: `on hand: ${there.map(({ value }) => `${value.count} x ${sizeOf(value)}`).join(', ')}` }],
                 });
             }
         },

@@ -26,6 +26,8 @@ export interface LaidBoard {
     readonly length: Ticks;
     /** As long as its strips are: the board's length, or a sheet's width where it is ripped across its length. */
     readonly along: Ticks;
+    /** Across them: its stock's width, or its own where it is narrower; undefined where nobody says. */
+    readonly across?: Ticks;
     readonly from: BoardFrom;
     /** One of full width, then the strips of its sections or of the whole board, side by side. */
     readonly strips: readonly LaidStrip[];

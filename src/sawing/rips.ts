@@ -1,6 +1,7 @@
 import type { Ticks } from '../quantity/ticks.ts';
 import type { Piece } from '../takeoff/model.ts';
 import { roughWidth } from '../takeoff/rough-width.ts';
+import { onEdgeTo } from '../cutting/rips.ts';
 import type { BoardRef, LaidBoard, LaidStrip, RipStep } from './model.ts';
 import { atKey } from '../plain/at-key.ts';
 import { compareTexts } from '../plain/order.ts';
@@ -16,8 +17,9 @@ export function ripsInto(boards: readonly LaidBoard[], what: 'boards' | 'section
     const again = new Settings('on edge');
     for (const board of boards) for (const strip of board.strips) {
         if (strip.rippedTo === undefined || (strip.section === undefined) !== (what === 'boards')) continue;
-        first.add(strip.rippedTo, fenceOf(strip), board, strip);
-        const other = otherWidth(strip, board);
+        // a strip on hand that is as wide as its pieces
+        if (strip.rippedTo !== board.across) first.add(strip.rippedTo, fenceOf(strip), board, strip);
+        const other = onEdgeTo(strip.pieces.map(({ piece }) => piece), strip.rippedTo, board.stock);
         if (other !== undefined) again.add(other, fenceOf(strip), board, strip);
     }
     return [...first.steps(), ...again.steps()];
@@ -44,15 +46,6 @@ function fencesFor(piece: Piece): Ticks[] {
     const onEdge = thickness !== boardThickness && (width === boardThickness || thickness > boardThickness);
     const [across, through] = onEdge ? [thickness, width] : [width, thickness];
     return [...across < (stock.width?.value.ticks ?? Infinity) ? [across] : [], ...through < boardThickness ? [through] : []];
-}
-
-/** The strip's second dimension where that is less than the board's thickness too. */
-function otherWidth({ pieces, rippedTo }: LaidStrip, { stock }: LaidBoard): Ticks | undefined {
-    const thickness = stock.thickness?.value.ticks;
-    const sample = pieces[0]?.piece;
-    if (!sample || thickness === undefined) return undefined;
-    const other = roughWidth(sample) === rippedTo ? sample.thickness : roughWidth(sample);
-    return other < thickness ? other : undefined;
 }
 
 function fenceOf(strip: LaidStrip): string | undefined {

@@ -29,14 +29,17 @@ export function checkPlan(plan: BoardPlan, pieces: readonly Piece[], job: JobSet
             if (board.crosswise) expect(stock.sheet!.value.grain).toBe('none');
             checkCuts(board, stock, along, job);
         }
-        const ripped = boards.filter(b => b.strips.some(strip => strip.rippedTo !== undefined)).map(b => b.number);
+        // a strip on hand that is as wide as its pieces is in no rip
+        const ripped = boards.filter(b => b.strips.some(({ rippedTo }) => rippedTo !== undefined && rippedTo !== b.width)).map(b => b.number);
         expect([...new Set(rips.flatMap(rip => rip.boards))].sort((a, b) => a - b), 'every board that is ripped is in a rip').toEqual(ripped);
         const parts = boards.reduce((sum, b) => sum + (b.sections?.length ?? (ripped.includes(b.number) ? 1 : 0)), 0);
         expect(rips.reduce((sum, rip) => sum + rip.boards.length, 0)).toBe(parts);
+        const isLike = (a: { readonly length: Ticks; readonly width?: Ticks }, b: typeof a): boolean => a.length === b.length && a.width === b.width;
         for (const { value } of stock.onHand)
-            expect(boards.filter(b => b.from === 'on hand' && b.length === value.length).length)
-                .toBeLessThanOrEqual(stock.onHand.filter(o => o.value.length === value.length).reduce((n, o) => n + o.value.count, 0));
-        expect(boards.filter(b => b.from === 'on hand').every(b => stock.onHand.some(o => o.value.length === b.length))).toBe(true);
+            expect(boards.filter(b => b.from === 'on hand' && isLike(b, value)).length)
+                .toBeLessThanOrEqual(stock.onHand.filter(o => isLike(o.value, value)).reduce((n, o) => n + o.value.count, 0));
+        expect(boards.filter(b => b.from === 'on hand').every(b => stock.onHand.some(o => isLike(o.value, b)))).toBe(true);
+        expect(boards.every(b => b.from === 'on hand' || b.width === undefined), 'only strips on hand are narrower').toBe(true);
         expect(boards.map(b => b.number)).toEqual(boards.map((_, i) => i + 1));
 
         const bought = boards.filter(b => b.from === 'bought');
@@ -83,7 +86,8 @@ function checkCuts(board: Board, stock: Stock, along: Ticks, job: JobSettings): 
         if (strip.offcut > 0) expect(strip.offcut + used).toBeLessThanOrEqual(room);
         expect(strip.kept).toBe(strip.offcut >= job.shortestOffcut.value);
     }
-    const across = board.crosswise ? board.length : stock.width?.value.ticks;
+    const across = board.crosswise ? board.length : board.width ?? stock.width?.value.ticks;
+    if (board.width !== undefined) expect(whole.flatMap(strip => strip.pieces), 'nothing is cut from the whole width of a strip').toEqual([]);
     const abreast = board.sections ? board.sections.map((_, i) => board.strips.filter(strip => strip.section === i + 1)) : [over];
     for (const strips of abreast) {
         if (board.sections) expect(strips.length, 'a section without strips').toBeGreaterThan(0);

@@ -20,7 +20,7 @@ export interface StockSample {
     readonly name?: string; readonly width?: Ticks; readonly thickness?: Ticks; readonly feet?: readonly number[];
     /** Dollars a foot for every length; or dollars a board by its length in feet. */
     readonly perFoot?: string; readonly each?: Readonly<Record<number, string>>;
-    readonly onHand?: readonly (readonly [count: number, length: Ticks])[];
+    readonly onHand?: readonly (readonly [count: number, length: Ticks, width?: Ticks])[];
 }
 export function stock({ name = 'pine-1x6', width = inches('5 1/2'), thickness = inches('3/4'), feet = [8, 12, 16], perFoot, each, onHand = [] }: StockSample = {}): Stock {
     return {
@@ -30,7 +30,7 @@ export function stock({ name = 'pine-1x6', width = inches('5 1/2'), thickness = 
             ...Object.entries(each ?? {}).map(([f, price]) => ({ perTick: new Rational(price).div(Number(f) * TICKS_PER_FOOT), currency: 'USD', for: given(Number(f) * TICKS_PER_FOOT), at: nowhere })),
             ...(perFoot === undefined ? [] : [{ perTick: new Rational(perFoot).div(TICKS_PER_FOOT), currency: 'USD', at: nowhere }]),
         ],
-        onHand: onHand.map(([count, length]) => given({ count, length })),
+        onHand: onHand.map(([count, length, width]) => given({ count, length, ...width !== undefined && { width } })),
     };
 }
 

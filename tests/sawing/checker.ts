@@ -16,7 +16,7 @@ export function checkSawOrder(order: SawOrder, plan: BoardPlan, job: JobSettings
 
     for (const [i, { strips, sections, along: length, besideStrips, stock }] of order.boards.entries()) {
         const { board } = planned[i]!;
-        const [boardAlong, boardAcross] = board.crosswise ? [stock.width!.value.ticks, board.length] : [board.length, stock.width?.value.ticks];
+        const [boardAlong, boardAcross] = board.crosswise ? [stock.width!.value.ticks, board.length] : [board.length, board.width ?? stock.width?.value.ticks];
         expect(length).toBe(boardAlong);
         for (const [j, strip] of strips.entries()) {
             const own = board.strips[j]!;
@@ -114,7 +114,7 @@ function checkSteps({ boards, steps, setUps }: SawOrder): void {
             cut.push(laid.piece);
             if (strip.rippedTo === undefined) continue;
             expect(along.get(strip)!.shift()).toBe(laid);
-            if (strip.section === undefined || step.of === 'strips') expect(ripped.has(`${board.name}/${strip.number}`), 'its strip is ripped by then').toBe(true);
+            if (strip.section === undefined || step.of === 'strips') expect(strip.rippedTo === board.across || ripped.has(`${board.name}/${strip.number}`), 'its strip is ripped by then').toBe(true);
             else expect(laid.to - laid.from, 'as long as its section').toBe(strip.along);
         }
         for (const board of open) {
@@ -150,7 +150,8 @@ function checkSteps({ boards, steps, setUps }: SawOrder): void {
         if (done.length === 2) expect(new Set(done.map(e => e.end)).size, 'two ends, not one twice').toBe(2);
     }
 
-    const strips = open.flatMap(b => b.strips.filter(s => s.rippedTo !== undefined).map(s => `${b.name}/${s.number}`));
+    // a strip on hand that is as wide as its pieces is not ripped
+    const strips = open.flatMap(b => b.strips.filter(s => s.rippedTo !== undefined && s.rippedTo !== b.across).map(s => `${b.name}/${s.number}`));
     const first = steps.flatMap(s => (s.do === 'rip' && (s.what === 'boards' || s.what === 'sections') ? s.boards.flatMap(b => b.strips.map(n => `${b.board.name}/${n}`)) : []));
     expect(first.sort()).toEqual(strips.sort());
 

@@ -58,6 +58,7 @@ export const TRIALS: Readonly<Record<string, Trial>> = {
     'Stock.defects': is('defects      8%', 'defects      60%'),
     'Stock.spare': is('spare        2', 'spare        3'),
     'Stock.on-hand': is('2 x 7\'', '1 x 7\''),
+    'Stock.on-hand/ripped-to': is('ripped-to 4"', 'ripped-to 1 3/4"', ['2 x 7\'', '2 x 7\' ripped-to 4"']),
     'Stock.on-hand/worth': is('worth 4 USD', 'worth 5 USD'),
     'Profile.blocking': is('profile slim { blocking { stock flat-6 }; ', 'profile slim { blocking { stock flat-6b }; '),
     'Profile.spacers': is('profile slim { ', 'profile slim { spacers { stock flat-6; height 5" }; '),

@@ -71,14 +71,17 @@ function isComplete(plan: BoardPlan): boolean {
 }
 
 /**
- * Under the place of each stock the lines that say what will be on hand of it, to be pasted there instead of those that are there.
- * Strips are no boards of that stock any more, so they are remarks.
+ * Under the place of each stock the lines that say what will be on hand of it, strips too, to be pasted there instead of those that are there.
+ * A strip that was ripped on edge is thinner than the stock, and one of a width that has no mark cannot be said: these are remarks.
  */
 function leftoverLines(plans: readonly HousePlan[], files: Files): string[] {
     return leftoversOf(plans.map(({ plan, house: { job } }) => ({ plan, job }))).flatMap(({ stock, show, pieces, strips }) => {
+        const isStrip = ({ width, isThin }: (typeof strips)[number]): boolean => isThin !== true && !printLength(width, show).startsWith('~');
+        const said = [...pieces, ...strips.filter(isStrip)].map(({ worth, ...left }) => (
+            { ...left, ...worth && { worth: `${printAmount(worth.amount, worth.currency)} ${worth.currency}` } }));
         const lines = [
-            ...onHandLines(pieces.map(({ worth, ...left }) => ({ ...left, ...worth && { worth: `${printAmount(worth.amount, worth.currency)} ${worth.currency}` } })), show),
-            ...strips.map(strip => `// ${countText(strip, show)}, ripped to ${printLength(strip.width, show)}`),
+            ...onHandLines(said, show),
+            ...strips.filter(strip => !isStrip(strip)).map(strip => `// ${countText(strip, show)}, ripped to ${printLength(strip.width, show)}${strip.isThin ? ' and on edge' : ''}`),
         ];
         return [`// ${stock.name}, ${files.nameOf(stock.at.uri)}:${stock.at.range.start.line + 1}`, ...lines.map(line => `  ${line}`)];
     });

@@ -42,11 +42,12 @@ export function readStock(declaration: ast.Stock, reader: Reader, raise: Raise):
         if (reading.lost('sheet', sheet)) return undefined;
         return dressed && { value: exactly(dressed[name]), at: size.at, said: false, ...size.via && { via: size.via } };
     };
+    const width = side('width');
     const stock: Stock = {
         name: declaration.name ?? '', ...declaration.title !== undefined && { title: declaration.title },
         at: sourceOfProperty(declaration, 'name'), key,
-        size, species: reading.word('species'), thickness: side('thickness'), width: side('width'),
-        rippedWith: reading.text('ripped-with'), sheet, lengths: lengthsOf(reading, sheet), ...boughtOf(reading, size?.value, sheet, raise),
+        size, species: reading.word('species'), thickness: side('thickness'), width,
+        rippedWith: reading.text('ripped-with'), sheet, lengths: lengthsOf(reading, sheet), ...boughtOf(reading, size?.value, sheet, width, raise),
         supplier: reading.text('supplier'), leadDays: reading.wholeNumber('lead-days'), comes: reading.word('comes'),
         defects: defectsOf(reading, raise), spare: reading.wholeNumber('spare'),
     };
@@ -98,14 +99,16 @@ function lengthsOf(reading: Reading, sheet: Given<Sheet> | undefined): Given<Tic
 }
 
 /** What it is bought and reckoned at. */
-function boughtOf(reading: Reading, size: NominalSize | undefined, sheet: Given<Sheet> | undefined, raise: Raise): Pick<Stock, 'prices' | 'onHand'> {
+function boughtOf(
+    reading: Reading, size: NominalSize | undefined, sheet: Given<Sheet> | undefined, width: Given<Measure> | undefined, raise: Raise,
+): Pick<Stock, 'prices' | 'onHand'> {
     const lengths = lengthsOf(reading, sheet);
     const prices = reading.each('price', (found, line) => priceOf(found, line, reading, size, lengths, raise)).map(({ value, at }): Price => ({ ...value, at }));
     for (const price of prices) {
         if (price.perTick.equals(0)) raise({ rule: 'likely-slip', severity: 'warning', at: price.at, message: `A board that costs nothing? If it is there already, write ${quoted('on-hand')}; if the price is not known yet, leave it out.` });
         if (price.perTick.s < 0n) raise({ rule: 'out-of-range', at: price.at, message: 'A price cannot be less than nothing.' });
     }
-    const onHand = onHandOf(reading);
+    const onHand = onHandOf(reading, width, raise);
     const [first, ...others]: { currency: string; at: Source }[] = [
         ...prices, ...onHand.flatMap(({ value: { worth }, at }) => worth ? [{ ...worth, at }] : []),
     ];
@@ -115,7 +118,7 @@ function boughtOf(reading: Reading, size: NominalSize | undefined, sheet: Given<
         prices: prices.filter(price => price.perTick.s >= 0n && price.currency === first!.currency),
         onHand: onHand.map(each => (
             each.value.worth && each.value.worth.currency !== first!.currency
-                ? { ...each, value: { count: each.value.count, length: each.value.length } } : each
+                ? { ...each, value: { ...each.value, worth: undefined } } : each
         )),
     };
 }
@@ -150,7 +153,8 @@ function priceOfEach(each: Rational, currency: string, said: Given<Ticks> | unde
 }
 const EIGHT_FEET = 8 * TICKS_PER_FOOT;
 
-function onHandOf(reading: Reading): Stock['onHand'] {
+/** @param width of the board; what is said of strips of one without a width is taken as it is */
+function onHandOf(reading: Reading, width: Given<Measure> | undefined, raise: Raise): Stock['onHand'] {
     return reading.each('on-hand', (found, line) => {
         const { value } = found.known;
         if (value.is !== 'pair') return undefined;
@@ -158,6 +162,13 @@ function onHandOf(reading: Reading): Stock['onHand'] {
         if (count === undefined || length === undefined) return undefined;
         const said = reading.modOn(line, 'on-hand', 'worth');
         const worth = said && reading.amountOf(said);
-        return { count, length, ...worth && { worth: { amount: worth.exact, currency: worth.currency } } };
+        const ripped = reading.modOn(line, 'on-hand', 'ripped-to'), wide = ripped && reading.ticks(ripped);
+        if (ripped && wide === undefined) return undefined;
+        if (wide !== undefined && width && wide >= width.value.ticks) {
+            const found = { strip: printLength(wide), board: printLength(width.value.ticks) };
+            raise({ rule: 'out-of-range', at: sourceOf(ripped!.expr), message: `A strip is narrower than its board: ${found.strip} is ripped from none that is ${found.board} wide. If these are boards, leave ${quoted('ripped-to')} out.` });
+            return undefined;
+        }
+        return { count, length, ...worth && { worth: { amount: worth.exact, currency: worth.currency } }, ...wide !== undefined && { width: wide } };
     });
 }

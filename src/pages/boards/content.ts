@@ -167,11 +167,12 @@ function stagesOf(order: SawOrder, nameOf: (piece: Piece) => string): StageOnPag
 }
 
 function buyRows({ boards, buy }: StockPlan, name: string, show: Show): BuyRow[] {
-    const onHand = new Map<number, number>();
-    for (const board of boards) if (board.from === 'on hand') onHand.set(board.length, (onHand.get(board.length) ?? 0) + 1);
+    const sizeOf = ({ length, width }: (typeof boards)[number]): string => (
+        width === undefined ? printLength(length, show) : t('{0}, {1} wide', printLength(length, show), printLength(width, show)));
+    const onHand = grouped(boards.filter(({ from }) => from === 'on hand'), sizeOf);
     return [
         ...buy.map((p): BuyRow => ({ stock: name, count: p.count, length: printLength(p.length, show), from: 'buy', each: p.each ? money(p.each) : '', cost: p.cost ? money(p.cost) : '' })),
-        ...[...onHand].map(([length, count]): BuyRow => ({ stock: name, count, length: printLength(length, show), from: 'on hand', each: '', cost: '' })),
+        ...[...onHand].map(([length, own]): BuyRow => ({ stock: name, count: own.length, length, from: 'on hand', each: '', cost: '' })),
     ];
 }
 

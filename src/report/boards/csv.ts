@@ -29,12 +29,14 @@ function rowsOf({ house, plan }: HousePlan): Row[] {
     const job = titleOf(house.job), nameOf = stockNames(plan.stocks.map(({ stock }) => stock));
     return [
         ...plan.stocks.flatMap(({ stock, boards, buy, spare, known }): Row[] => {
-            const sheet = (length: Ticks): string[] => (stock.sheet?.value.length === length ? [sizeText(stock, length, show)] : []);
+            const sheet = (length: Ticks): string[] => (stock.sheet?.value.length === length ? [sizeText(stock, { length }, show)] : []);
             const note = (length: Ticks, ...others: string[]): string => [...sheet(length), ...others].join('; ');
             const own = { job, stock: nameOf(stock), known: knownText(known) };
             return [
-                ...there(boards).map(({ from, count, length, worth }): Row => (
-                    { ...own, from, count, ...size(length, show), ...eachOf(worth), note: note(length, ...worth ? ['worth that each'] : []) })),
+                ...there(boards).map(({ from, count, length, width, worth }): Row => ({
+                    ...own, from, count, ...size(length, show), ...eachOf(worth),
+                    note: note(length, ...width === undefined ? [] : [`${printLength(width, show)} wide`], ...worth ? ['worth that each'] : []),
+                })),
                 ...buy.map(({ count, length, each, cost }): Row => ({
                     ...own, from: 'buy', count, ...size(length, show), ...eachOf(each), cost: cost ? printAmount(cost.amount, cost.currency) : null,
                     note: note(

@@ -71,8 +71,8 @@ function totalText({ costs, unpriced }: BoardPlan, isWhole: boolean): string {
 
 function shoppingRows({ stock, boards: all, buy }: StockPlan, name: string, show: Show): string[][] {
     const rows = [
-        ...there(all).map(({ from, length, count, worth }) => [String(count), sizeText(stock, length, show), worth ? `${from}, worth ${money(worth)}` : from, '']),
-        ...buy.map(p => [String(p.count), sizeText(stock, p.length, show), p.each ? `at ${money(p.each)}` : 'no price', p.cost ? money(p.cost) : '']),
+        ...there(all).map(({ from, count, worth, ...size }) => [String(count), sizeText(stock, size, show), worth ? `${from}, worth ${money(worth)}` : from, '']),
+        ...buy.map(p => [String(p.count), sizeText(stock, { length: p.length }, show), p.each ? `at ${money(p.each)}` : 'no price', p.cost ? money(p.cost) : '']),
     ];
     return rows.map(([count, ...rest], i) => [i === 0 ? name : '', `${count} x`, ...rest]);
 }
@@ -80,7 +80,7 @@ function shoppingRows({ stock, boards: all, buy }: StockPlan, name: string, show
 /** Each board: its length, then from one end what is cut off it, pieces of one length together, and what is left. */
 function stockCuts({ stock, boards }: StockPlan, job: JobSettings, nameOf: (piece: Piece) => string): string[] {
     const { show: { value: show }, cutTo: { value: step } } = job;
-    const heads = columns(boards.map(b => [`#${b.number}`, `${sizeText(stock, b.length, show)}${b.from === 'bought' ? '' : ` ${b.from}`}${b.measured === undefined ? '' : `, ${b.measured}${b.width === undefined ? '' : `, ${printLength(b.width, show)} wide`}`}`, '|']));
+    const heads = columns(boards.map(b => [`#${b.number}`, `${sizeText(stock, b, show)}${b.from === 'bought' ? '' : ` ${b.from}`}${b.measured === undefined ? '' : `, ${b.measured}`}`, '|']));
     const indent = Math.max(...heads.map(head => head.length)) + 2;
     return boards.flatMap((board, i) => wrap([boardText(board, step, show, nameOf), ...besideText(board, stock, job)].join('; '), WIDTH - indent)
         .map((line, j) => (j === 0 ? `  ${heads[i]!.slice(0, -1)} ${line}` : ' '.repeat(indent) + line)));
@@ -90,6 +90,8 @@ function boardText(board: Board, step: Ticks, show: Show, nameOf: (piece: Piece)
     const numbers = stripNumbers(board);
     const whole = board.strips.filter(strip => strip.rippedTo === undefined).map(strip => stripText(strip, step, show, nameOf)).filter(words => words !== '');
     const parts = rippedParts(board).map(({ section, strips }) => {
+        // a strip on hand that is as wide as its pieces
+        if (strips.length === 1 && strips[0]!.rippedTo === board.width) return stripText(strips[0]!, step, show, nameOf);
         const widths = [...new Set(strips.map(strip => strip.rippedTo!))];
         return [
             `${section === undefined ? '' : `cut off ${printLength(section, show)}, `}rip${board.crosswise ? ' across the sheet' : ''} ${widths.map(width => `${counted(strips.filter(strip => strip.rippedTo === width).length, 'strip')} of ${printLength(width, show)}`).join(', ')}`,
@@ -128,7 +130,7 @@ function leftText(plans: readonly HousePlan[], paint: Paint): string[] {
     const names = columns(all.map(({ stock }) => [stockName(stock), '|']));
     const indent = Math.max(...names.map(name => name.length)) + 1;
     return [
-        paint.strong('LEFT WHEN ALL IS CUT'), '`cofferwright boards --leftovers` prints it as lines for the stocks of the next job, strips as remarks',
+        paint.strong('LEFT WHEN ALL IS CUT'), '`cofferwright boards --leftovers` prints it as lines for the stocks of the next job',
         ...all.flatMap(({ show, pieces, strips }, i) => {
             const texts = [...pieces.map(left => countText(left, show)), ...strips.map(strip => `${countText(strip, show)} (${printLength(strip.width, show)} wide)`)];
             return wrap(texts.join(', '), WIDTH - indent).map((line, j) => (j === 0 ? `  ${names[i]!.slice(0, -1)}${line}` : ' '.repeat(indent + 1) + line));

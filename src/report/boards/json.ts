@@ -88,11 +88,11 @@ function stockJson({ stock, boards, buy, spare, costs, rips, known, choice }: St
     };
 }
 
-function boardJson({ number, length: ticks, from, worth, strips, sections, crosswise }: Board, length: PrintLength, job: JobSettings): StockJson['boards'][number] {
+function boardJson({ number, length: ticks, width, from, worth, strips, sections, crosswise }: Board, length: PrintLength, job: JobSettings): StockJson['boards'][number] {
     const step = job.cutTo.value, show = job.show.value;
     const numbers = stripNumbers({ strips });
     return {
-        number, length: length(ticks), onHand: from === 'on hand', from, worth: worth ? moneyJson(worth) : null, crosswise: crosswise === true, cut: length(job.kerf.value), sections: (sections ?? []).map(length),
+        number, length: length(ticks), width: width === undefined ? null : length(width), onHand: from === 'on hand', from, worth: worth ? moneyJson(worth) : null, crosswise: crosswise === true, cut: length(job.kerf.value), sections: (sections ?? []).map(length),
         strips: strips.map((strip, i) => ({
             number: numbers[i]!,
             rippedTo: strip.rippedTo === undefined ? null : length(strip.rippedTo),

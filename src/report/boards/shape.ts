@@ -106,6 +106,8 @@ interface Rip {
 interface Board {
     readonly number: FromOne;
     readonly length: LengthJson;
+    /** Of a strip on hand, or a board that was measured and is narrower than its stock; null: as wide as its stock. */
+    readonly width?: LengthJson | null;
     readonly onHand: boolean;
     readonly from?: BoardFrom;
     /** What a board on hand is reckoned at, where it is at all. */

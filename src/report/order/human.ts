@@ -36,7 +36,7 @@ function orderText({ supplier, lines, costs, boardFeet, leadDays }: Order, plans
     const several = plans.length > 1, nameOf = stockNames(plans.flatMap(({ plan }) => plan.stocks.map(({ stock }) => stock)));
     const rows = lines.map(({ stock, length, count, each, cost, boardFeet: feet, houses, show }, i) => [
         lines[i - 1]?.stock === stock ? '' : nameOf(stock),
-        `${count} x`, sizeText(stock, length, show),
+        `${count} x`, sizeText(stock, { length }, show),
         lines[i - 1]?.stock === stock ? '' : aboutText(stock),
         feet ? `${feetText(feet)} bd ft` : '',
         each ? `at ${printMoney(each.amount, each.currency)}` : 'no price', cost ? printMoney(cost.amount, cost.currency) : '',
