@@ -64,7 +64,8 @@ export function asMeasured(onHand: readonly Given<OnHand>[], boards: readonly Me
     let there = [...onHand];
     for (const { name, at, length, width, thickness, rabbet, into } of boards) {
         if (!length || into.length > 0) continue;
-        const longer = there.filter(({ value }) => value.count > 0 && value.measured === undefined && value.width === undefined && value.length >= length.value);
+        const boards = there.filter(({ value }) => value.count > 0 && value.measured === undefined && value.width === undefined);
+        const longer = boards.filter(({ value }) => value.length >= length.value);
         const shortest = longer.reduce<Given<OnHand> | undefined>((best, one) => (!best || one.value.length < best.value.length ? one : best), undefined);
         if (shortest) there = there.with(there.indexOf(shortest), { ...shortest, value: { ...shortest.value, count: shortest.value.count - 1 } });
         there = there.filter(({ value }) => value.count > 0);

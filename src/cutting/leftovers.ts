@@ -36,7 +36,8 @@ export function leftoversOf(plans: readonly { readonly plan: BoardPlan; readonly
         const planned = cut.filter(({ board }) => board.from !== 'already cut');
         const unused = without(stock, planned.map(({ board }) => board).filter(board => board.from === 'on hand'));
         const offcuts = planned.flatMap(({ board, job: { cutTo } }) => board.strips.filter(strip => strip.kept).map(strip => ({
-            rippedTo: strip.rippedTo ?? board.width, length: roundDown(strip.offcut, cutTo.value), isThin: onEdgeTo(strip.pieces, strip.rippedTo, stock) !== undefined,
+            rippedTo: strip.rippedTo ?? board.width, length: roundDown(strip.offcut, cutTo.value),
+            isThin: onEdgeTo(strip.pieces, strip.rippedTo, stock) !== undefined,
         })));
         const share = cut[0]?.job.offcutWorth?.value;
         return {
@@ -47,7 +48,8 @@ export function leftoversOf(plans: readonly { readonly plan: BoardPlan; readonly
             ]),
             strips: stripsOf([
                 ...unused.flatMap(({ width, ...left }) => (width === undefined ? [] : { width, ...left })),
-                ...offcuts.flatMap(({ rippedTo, length, isThin }) => (rippedTo === undefined ? [] : { count: 1, width: rippedTo, length, ...isThin && { isThin: true as const } })),
+                ...offcuts.flatMap(({ rippedTo: width, length, isThin }): LeftStrip[] => (
+                    width === undefined ? [] : [{ count: 1, width, length, ...isThin && { isThin } }])),
                 ...planned.flatMap(({ board, job }) => besideStrips(board, stock, job).map(beside => ({ count: 1, ...beside }))),
             ]),
         };

@@ -79,7 +79,8 @@ function stripWidths(blanks: readonly Blank[], boardWidth: Ticks, kinds: readonl
     const turns = kinds.some(kind => kind.crosswise), widest = Math.max(0, ...kinds.map(({ width = 0 }) => width));
     const several = new Set(blanks.filter(b => b.abreast > 1).map(b => b.width));
     const narrowest = Math.min(...several);
-    const beside = new Set(blanks.filter(b => b.abreast === 1 && (turns ? b.width < boardWidth : b.width + kerf + narrowest <= boardWidth || b.width <= widest)).map(b => b.width));
+    const fitsBeside = (width: Ticks): boolean => (turns ? width < boardWidth : width + kerf + narrowest <= boardWidth || width <= widest);
+    const beside = new Set(blanks.filter(b => b.abreast === 1 && fitsBeside(b.width)).map(b => b.width));
     return [...new Set([...several, ...beside])].sort((a, b) => b - a);
 }
 

@@ -141,7 +141,8 @@ function givenOut(parts: readonly Solved[]): Solved[] {
     }, 0);
     return parts.map((part, p) => {
         const all = part.posed.kinds.all.map(kind => (kind.from !== 'on hand' ? kind : {
-            ...kind, available: p > 0 ? usedBy(part, onHandKey(kind)) : parts.slice(1).reduce((left, other) => left - usedBy(other, onHandKey(kind)), kind.available!),
+            ...kind,
+            available: p > 0 ? usedBy(part, onHandKey(kind)) : parts.slice(1).reduce((left, other) => left - usedBy(other, onHandKey(kind)), kind.available!),
         }));
         const boards = part.posed.problem.boards.map((kind, k) => ({ ...kind, available: all[k]!.available ?? null }));
         return { ...part, posed: { ...part.posed, kinds: { ...part.posed.kinds, all }, problem: { ...part.posed.problem, boards } } };

@@ -74,7 +74,8 @@ function cutFrom(rooms: readonly RoomToCut[]): { stocks: Map<string, Stock>; tak
         const { stock: { value: stock }, length, at } = board;
         const before = stocks.get(stock.key)?.onHand ?? stock.onHand;
         const one = oneOf(before, length.value), width = one?.value.width;
-        const left = leftOf(board, pieces, job).map((ticks): Given<OnHand> => ({ value: { count: 1, length: ticks, ...width !== undefined && { width } }, at, said: true }));
+        const left = leftOf(board, pieces, job).map((ticks): Given<OnHand> => (
+            { value: { count: 1, length: ticks, ...width !== undefined && { width } }, at, said: true }));
         stocks.set(stock.key, { ...stock, onHand: [...withoutOne(before, one), ...left] });
         const isThere = one !== undefined;
         const price = isThere ? undefined : priceOf(stock, length.value);

@@ -35,7 +35,8 @@ function layBoard(board: Board, stock: Stock, name: string, job: JobSettings): L
         return layStrip(strip, numbers[i]!, along, trim, strip.rippedTo === undefined ? board.sections ?? [] : [], job);
     });
     return {
-        name: boardName({ name }, board.number), stock, number: board.number, length: board.length, along, ...width !== undefined && { across }, from: board.from,
+        name: boardName({ name }, board.number), stock, number: board.number, length: board.length, along,
+        ...width !== undefined && { across }, from: board.from,
         strips: strips.map(({ strip }) => strip), sections: strips.flatMap(({ sections }) => sections).sort((a, b) => a.number - b.number),
         besideStrips: taken === 0 ? 0 : Math.max(0, across - taken),
     };
