@@ -100,7 +100,7 @@ function lengthsOf(reading: Reading, sheet: Given<Sheet> | undefined): Given<Tic
 
 /** What it is bought and reckoned at. */
 function boughtOf(
-    reading: Reading, size: NominalSize | undefined, sheet: Given<Sheet> | undefined, width: Given<Measure> | undefined, raise: Raise,
+    reading: Reading, size: NominalSize | undefined, sheet: Given<Sheet> | undefined, width: SizeOfStock | undefined, raise: Raise,
 ): Pick<Stock, 'prices' | 'onHand'> {
     const lengths = lengthsOf(reading, sheet);
     const prices = reading.each('price', (found, line) => priceOf(found, line, reading, size, lengths, raise)).map(({ value, at }): Price => ({ ...value, at }));
@@ -154,7 +154,7 @@ function priceOfEach(each: Rational, currency: string, said: Given<Ticks> | unde
 const EIGHT_FEET = 8 * TICKS_PER_FOOT;
 
 /** @param width of the board; what is said of strips of one without a width is taken as it is */
-function onHandOf(reading: Reading, width: Given<Measure> | undefined, raise: Raise): Stock['onHand'] {
+function onHandOf(reading: Reading, width: SizeOfStock | undefined, raise: Raise): Stock['onHand'] {
     return reading.each('on-hand', (found, line) => {
         const { value } = found.known;
         if (value.is !== 'pair') return undefined;
