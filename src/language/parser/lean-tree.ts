@@ -37,6 +37,23 @@ export function keepLean(builder: CstNodeBuilder): void {
     };
 }
 
+/** The part of Langium's parser that puts what it found into a node. */
+export interface Assigning {
+    readonly stack: Record<string, unknown>[];
+    readonly linker: { buildReference(node: object, property: string, words: CstNode, text: string): unknown };
+    assign(operator: string, property: string, value: unknown, words: CstNode, leads: 'single' | 'multi' | undefined): void;
+}
+
+/** A list begins with what comes first: an empty one that something is put into is given room for sixteen more, and most hold one. */
+export function beginListsFull(parser: Assigning): void {
+    const assign = parser.assign;
+    parser.assign = (operator, property, value, words, leads) => {
+        const node = parser.stack.at(-1)!;
+        if (operator !== '+=' || node[property] !== undefined || leads === 'multi') return assign.call(parser, operator, property, value, words, leads);
+        node[property] = [leads === 'single' && typeof value === 'string' ? parser.linker.buildReference(node, property, words, value) : value];
+    };
+}
+
 type Composite = { -readonly [Key in keyof CompositeCstNodeImpl]: CompositeCstNodeImpl[Key] };
 
 /**

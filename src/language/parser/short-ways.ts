@@ -69,20 +69,31 @@ function waysOf({ Grammar: grammar, parser: { Lexer: { definition } }, shared: {
             const isName = literal === undefined && names[first] !== undefined && !isCall[second];
             if (!literal && !isName) return false;
             const node = nodeBuilder.buildCompositeNode(feature);
-            const obj = { $type: literal?.type ?? 'Ref' } as { $type: string, text?: unknown };
-            stack.push(obj);
+            let made: Made;
             if (literal) {
                 const leaf = take(parser, literal.feature);
-                obj.text = parser.converter.convert(leaf.image, leaf.node);
-            } else ways.get('Word')!(parser, target);
-            stack.pop();
-            nodeBuilder.construct(obj);
-            if (isName) AstUtils.assignMandatoryProperties(reflection, obj as AstNode);
-            parser.performSubruleAssignment(obj, feature, node);
+                made = new Made(literal.type);
+                made.text = parser.converter.convert(leaf.image, leaf.node);
+            } else {
+                made = new Made('Ref');
+                stack.push(made);
+                ways.get('Word')!(parser, target);
+                stack.pop();
+            }
+            nodeBuilder.construct(made);
+            if (isName) AstUtils.assignMandatoryProperties(reflection, made as unknown as AstNode);
+            parser.performSubruleAssignment(made, feature, node);
             return true;
         });
     }
     return ways;
+}
+
+/** A node of the tree in the making. A constructor of its own has the machine find out how much room such a node takes in the end. */
+class Made {
+    declare text: unknown;
+
+    constructor(readonly $type: string) {}
 }
 
 /** A rule that is one token, of several there are. */

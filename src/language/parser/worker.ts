@@ -1,6 +1,6 @@
 import { createParser, LangiumParser, type AstNode, type CompositeCstNode, type CstNode, type CstNodeBuilder, type LangiumCoreServices, type ParseResult, type ParserOptions } from 'langium';
 import type { Token, TokenType } from '../lexer/token.ts';
-import { keepLean } from './lean-tree.ts';
+import { beginListsFull, keepLean, type Assigning } from './lean-tree.ts';
 import { noteLeftovers } from './leftovers.ts';
 import { takeShortWays, type Calling } from './short-ways.ts';
 
@@ -40,6 +40,7 @@ class Worker extends LangiumParser {
         super(services);
         keepStatementsApart(this.wrapper as unknown as Recovering);
         takeCommentsInPassing(this as unknown as WithComments);
+        beginListsFull(this as unknown as Assigning);
         takeShortWays(this as unknown as Calling, services);
         this.leftovers = noteLeftovers((this as unknown as WithComments).nodeBuilder);
     }
