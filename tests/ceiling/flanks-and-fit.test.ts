@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { fitAsBuilt } from '../../src/ceiling/fit.ts';
-import { lookOf, otherSideOf } from '../../src/ceiling/flanks.ts';
+import { bottomReachAt, lookOf, otherSideOf } from '../../src/ceiling/flanks.ts';
 import { longestPiece } from '../../src/ceiling/longest.ts';
 import type { Section, Trouble } from '../../src/ceiling/model.ts';
 import type { LineSpec, Side } from '../../src/job/model.ts';
@@ -27,6 +27,18 @@ test.each<[string, 'north-south' | 'east-west', boolean, Side | undefined, 'left
     expect(otherSideOf('1', runs, other ? { other } : {}, at && { otherSide: given(at) } as unknown as LineSpec, troubles)).toBe(flank);
     const has = unlike ? { has: runs === 'north-south' ? ['west', 'east'] : ['north', 'south'] } : {};
     expect(troubles).toEqual(flank === null ? [{ kind: 'no-other-side', of: 'line', line: '1', runs, ...has, said: at, at: nowhere }] : []);
+});
+
+// an inside of 3 1/2" between sides of 3/4": the edge of a bottom is half its width from the middle, wherever it lies
+test.each<[string, string, string, number]>([
+    ['between the sides', 'between-sides', '3 7/16', 0], ['let into rabbets of 1/4"', 'in-rabbets', '3 15/16', 0.25], ['under the sides', 'under-sides', '6', 0],
+])('half the width of a bottom %s is from the middle to its edge', (_, place, bottom, rabbet) => {
+    const width = Number(inches(bottom)), of = (ticks: number): { ticks: number } => ({ ticks }), inner = Number(inches('3 1/2'));
+    const section = {
+        innerWidth: of(inner), sideThickness: of(Number(inches('3/4'))), outerWidth: of(Number(inches(5))), bottomWidth: of(width), fit: of(inner + 2 * Number(inches(rabbet)) - width),
+        profile: { bottom: { place: given(place) }, sides: { rabbet: given({ width: of(Number(inches(rabbet))) }) } },
+    };
+    expect(bottomReachAt({ section } as unknown as Parameters<typeof bottomReachAt>[0], 'left')).toBe(width / 2);
 });
 
 /**

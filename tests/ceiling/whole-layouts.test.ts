@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { readdirSync, readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
+import { cutSizeOf } from '../../src/ceiling/coffer-size.ts';
 import { layOut } from '../../src/ceiling/layout.ts';
 import type { Ceiling, Trouble } from '../../src/ceiling/model.ts';
 import { readFile } from '../../src/language/read-file.ts';
@@ -43,7 +44,8 @@ function toldTrouble({ at, ...trouble }: Trouble): string {
     return `    ${line + 1}:${character + 1} ${JSON.stringify(trouble, (_, value: unknown) => (typeof value === 'object' && value !== null && 'uri' in value ? undefined : value))}`;
 }
 
-function toldCeiling({ width, length, square, walls, around, lines, coffers, crossings, across, down }: Ceiling): string[] {
+function toldCeiling(ceiling: Ceiling): string[] {
+    const { width, length, square, walls, around, lines, coffers, crossings, across, down, trimSplices = [] } = ceiling;
     return [
         `    ${inch(width)} x ${inch(length)}${square ? '' : ', askew'}`,
         ...walls.map(({ name, from, to, length: long }) => {
@@ -59,7 +61,11 @@ function toldCeiling({ width, length, square, walls, around, lines, coffers, cro
             ...line.passes.map(({ of, relation, cuts, stem, at, low, high, bottomLow, bottomHigh }) =>
                 `        ${of} ${relation}${cuts ? ' cuts' : ''} ${stem ?? ''} ${all([at, low, high, bottomLow, bottomHigh])}`),
         ]),
-        ...coffers.map(({ number, west, east, north, south, outline }) => `    coffer ${number} ${all([west, east, north, south])}, ${outline.length} corners`),
+        ...coffers.map(coffer => {
+            const { number, west, east, north, south, outline } = coffer, cut = cutSizeOf(ceiling, coffer), isOther = cut.width !== east - west || cut.length !== south - north;
+            return `    coffer ${number} ${all([west, east, north, south])}, ${outline.length} corners${isOther ? `, cut ${inch(cut.width)} x ${inch(cut.length)}` : ''}`;
+        }),
+        ...trimSplices.map(splice => `    trim spliced ${JSON.stringify(splice)}`),
         `    ${crossings.map(({ name, flush }) => `${name}${flush ? '' : ' not flush'}`).join(', ')}`,
     ];
 }

@@ -95,7 +95,7 @@ test('the words that say where a line stands, and which way moving it to the eas
     // the center of one that runs east-west is 62 1/2" from the south
     expect(said('east-west', { grid: { north: lines('50 1/2'), east: lines('62 1/2') } })).toEqual([inches('62 1/2'), -1]);
     // where nobody says it, or in other figures, or by its coffers: nothing
-    expect([said('north-south', { grid: { north: lines('50') } }), said('north-south', {}), said('north-south', { grid: { north: { by: 'number', coffers: given(3) } } })]).toEqual([undefined, undefined, undefined]);
+    expect([said('north-south', { grid: { north: lines('50') } }), said('north-south', { grid: {} }), said('north-south', { grid: { north: { by: 'number', coffers: given(3) } } })]).toEqual([undefined, undefined, undefined]);
     // what is said of the line itself goes before the grid's, the last of it; a line of another name says nothing
     const own = (name: string, at: string) => ({ name, place: { by: given(inches(at)) } });
     expect(said('north-south', { grid: { north: lines('50 1/2') }, lines: [own('1', '50 1/2'), own('1', '103 1/2'), own('2', '50 1/2')] })).toEqual([inches('103 1/2'), -1]);
