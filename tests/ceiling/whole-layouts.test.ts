@@ -62,7 +62,8 @@ function toldCeiling(ceiling: Ceiling): string[] {
                 `        ${of} ${relation}${cuts ? ' cuts' : ''} ${stem ?? ''} ${all([at, low, high, bottomLow, bottomHigh])}`),
         ]),
         ...coffers.map(coffer => {
-            const { number, west, east, north, south, outline } = coffer, cut = cutSizeOf(ceiling, coffer), isOther = cut.width !== east - west || cut.length !== south - north;
+            const { number, west, east, north, south, outline } = coffer, cut = cutSizeOf(ceiling, coffer);
+            const isOther = cut.width !== east - west || cut.length !== south - north;
             return `    coffer ${number} ${all([west, east, north, south])}, ${outline.length} corners${isOther ? `, cut ${inch(cut.width)} x ${inch(cut.length)}` : ''}`;
         }),
         ...trimSplices.map(splice => `    trim spliced ${JSON.stringify(splice)}`),
