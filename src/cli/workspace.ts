@@ -97,7 +97,7 @@ export class Workspace {
             }
             else if (known === undefined || known !== await this.disk.readFile(uri)) changed.push(uri);
         }
-        for (const uri of this.shared.Tables.all()) if (await this.hasChanged(uri)) changed.push(uri);
+        for (const uri of this.shared.Tables.all()) if (await this.shared.Tables.hasChanged(uri)) changed.push(uri);
         const fresh = asked.filter(path => !this.documentAt(URI.file(path).toString()) && changed.some(uri => uri.fsPath === path));
         if (changed.length + removed.length > 0) await this.shared.DocumentBuilder.update(changed, removed);
         await this.add(fresh);
@@ -176,12 +176,6 @@ export class Workspace {
             this.told.add(path);
             return `${this.nameOf(URI.file(path).toString())} is behind a link to ${target}, outside of the folder: what is read is there`;
         });
-    }
-
-    /** Whether a table is no longer what was read of it. */
-    private async hasChanged(uri: URI): Promise<boolean> {
-        const known = this.shared.Tables.at(uri), now = await this.disk.exists(uri) ? await this.disk.readFile(uri).catch(() => undefined) : undefined;
-        return (known && 'text' in known ? known.text : undefined) !== now;
     }
 
     /** All that the tables say which a file names. */

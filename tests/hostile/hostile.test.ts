@@ -41,11 +41,23 @@ const SOUND = [
 ];
 
 test('what is too long or too much is refused, with one error that says how much is read', async () => {
-    const workspace = await TestWorkspace.serve({ 'long.coffer': 'é'.repeat(1_000_000), 'much.coffer': '; '.repeat(70_000), 'rooms.coffer': 'room a {\n}\n'.repeat(201), 'few.coffer': `${'room a {\n}\n'.repeat(200)}let room-a = 1\n` }, createServerServices);
+    const workspace = await TestWorkspace.serve({ 'long.coffer': 'é'.repeat(1_000_000), 'much.coffer': ';\n'.repeat(70_000), 'rooms.coffer': 'room a {\n}\n'.repeat(201), 'few.coffer': `${'room a {\n}\n'.repeat(200)}let room-a = 1\n` }, createServerServices);
     expect(workspace.published('long.coffer').map(each => each.message)).toEqual([expect.stringContaining('1 000 000 characters, and 300 000 is the limit')]);
     expect(workspace.published('rooms.coffer').map(each => each.message)).toEqual([expect.stringContaining('too many rooms to be a job: 201, and 200 is the limit')]);
     expect(workspace.published('few.coffer').map(each => each.message).filter(message => message.includes('is the limit'))).toEqual([]);
     expect(workspace.published('much.coffer').map(each => each.message)).toEqual([expect.stringContaining('words and signs, and 60 000 is the limit')]);
+});
+
+test('a line that is too long is told where it stands, whatever fills it, and one that is just not is read', async () => {
+    const lines = { 'word': 'a-'.repeat(6000), 'text': `room a "${'x'.repeat(11_000)}" {`, 'space': `let a = 1"${' '.repeat(11_000)}`, 'comment': `// allow b: ${' c'.repeat(6000)}`, 'table': `survey { ${'readings “'.repeat(1200)}` };
+    const files = Object.entries(lines).flatMap(([name, line]) => ['\n', '\r\n', '\r'].map((end, i) => [`${name}${i}.coffer`, ['edition 1', 'let b = 1"', line, 'let c = 1"'].join(end)]));
+    const workspace = await TestWorkspace.serve({ ...Object.fromEntries(files), 'just.coffer': `edition 1\nlet b = 1"${' '.repeat(9990)}` }, createServerServices);
+    for (const [path] of files) {
+        expect(workspace.published(path!).map(({ message, at }) => [message.replace(/\d\d \d{3} characters/, 'so many characters'), at.range.start]), path).toEqual([
+            ['This line is too long to be of a job: so many characters, and 10 000 is the limit. Nothing in this file is read.', { line: 2, character: 0 }],
+        ]);
+    }
+    expect(workspace.published('just.coffer')).toEqual([]);
 });
 
 test('a run of what cannot be read is one mistake', async () => {

@@ -68,6 +68,10 @@ describe('the server lives on after', () => {
         const said = await saidTo(early, HELLO, LIVES);
         expect(said.find(({ id }) => id === 7)?.error?.code).toBe(-32002);
     });
+    test('a second beginning', async () => {
+        const said = await saidTo(HELLO, message({ id: 8, method: 'initialize', params: { processId: null, rootUri: null, capabilities: {} } }), LIVES);
+        expect(said.find(({ id }) => id === 8)?.error?.code).toBe(-32600);
+    });
     test.each(some([[[null]], [5], [[{ uri: 5, name: 'a' }, { name: 'b' }]], [[{ uri: 'file:///a\ud800', name: 'a' }]]], 2))('folders that are none: %j', async workspaceFolders => {
         const hello = message({ id: 1, method: 'initialize', params: { processId: null, rootUri: null, capabilities: {}, workspaceFolders } }) + message({ method: 'initialized', params: {} });
         const said = await saidTo(hello, LIVES);

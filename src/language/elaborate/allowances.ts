@@ -13,10 +13,10 @@ export function allowancesOf(document: LangiumDocument, raise: Raise): Allowance
     const allowances: Allowance[] = [];
     const lines = text.split(/\r\n?|\n/), below = linesBelow(lines);
     for (const comment of commentsOf(document)) {
-        const words = /^\/\/\s*allow\b\s*([\w-]*)\s*(:?)\s*(.*?)\s*$/.exec(comment.text);
+        const words = /^\/\/\s*allow\b\s*([\w-]*)\s*(:?)(.*)$/.exec(comment.text);
         if (!words) continue;
         const at: Source = { uri: document.uri.toString(), range: { start: { ...comment.range.start }, end: { ...comment.range.end } } };
-        const [, rule = '', , reason = ''] = words;
+        const rule = words[1]!, reason = words[3]!.trim();
         if (rule === '') continue;                   // a comment that happens to begin with the word
         if (words[2] !== ':' || reason === '') {
             raise({ rule: 'allow-without-reason', at, message: `Give a reason: // allow ${rule}: the reason. Reports show it with the finding.` });

@@ -11,6 +11,8 @@ import { commaOf, readCell, spaceMissing, unitIn, type CellUnit } from './readin
 export const MOST_READINGS = 2000;
 /** Characters of a file of readings, at most. */
 export const MOST_TEXT = 1_000_000;
+/** Characters of a cell, at most: more than any length or name of a column. */
+const MOST_IN_CELL = 200;
 /** Rows that are told one by one. */
 const MOST_TOLD = 3;
 /** Columns of the first row that are named where one is not found. */
@@ -46,6 +48,8 @@ export function readReadings(file: { readonly text: string }, name: string, said
     if (unclosed !== undefined) return nothing(`Row ${unclosed + 1} of ${quoted(name)} opens a quote that is closed nowhere.`);
     const tooMany = `${quoted(name)} has more than ${MOST_READINGS} rows: ${MOST_READINGS} readings is the limit. A reading every foot is more than enough.`;
     if (hasMore) return nothing(tooMany);
+    const long = rows.findIndex(row => row.some(cell => cell.length > MOST_IN_CELL));
+    if (long >= 0) return nothing(`Row ${long + 1} of ${quoted(name)} has a cell of more than ${MOST_IN_CELL} characters, which is no reading.`);
     const at = rows.findIndex(row => row.some(cell => cell !== '')), header = rows[at];
     if (!header) return nothing(`${quoted(name)} holds nothing: write a row with the names of the columns, such as x, y, reading, and below it a row for each reading.`);
     if (header.filter(cell => /^[-+−]?[\d.,]+$/.test(cell)).length > header.length / 2) {
@@ -127,11 +131,16 @@ function plainName(header: string): string {
 }
 
 function missingColumn({ missing, said, among, turned }: Missing, header: readonly string[], name: string): string {
-    const named = header.filter(cell => cell !== ''), shown = named.slice(0, MOST_NAMED).map(cell => quoted(cell));
-    const has = `its first row says ${listed(named.length > MOST_NAMED ? [...shown, `${named.length - MOST_NAMED} more`] : shown)}`;
+    const has = `its first row says ${first(header.filter(cell => cell !== ''))}`;
     if (said !== undefined) return `${quoted(name)} has no column ${quoted(said)}: ${has}.`;
     const say = 'Say which columns count behind its name, such as columns "x", "y", "reading".';
     if (turned !== undefined) return `The column ${quoted(turned)} of ${quoted(name)} counts the other way: say from which corner, such as from south-west.`;
-    if (among.length > 1) return `${quoted(name)} has ${counted(among.length, 'column')} for ${NAMES[missing].says}: ${listed(among.map(each => quoted(each)))}. ${say}`;
+    if (among.length > 1) return `${quoted(name)} has ${counted(among.length, 'column')} for ${NAMES[missing].says}: ${first(among)}. ${say}`;
     return `${quoted(name)} has no column for ${NAMES[missing].says}: ${has}. ${say}`;
+}
+
+/** Columns by name, the first of them where they are many. */
+function first(columns: readonly string[]): string {
+    const shown = columns.slice(0, MOST_NAMED).map(cell => quoted(cell));
+    return listed(columns.length > MOST_NAMED ? [...shown, `${columns.length - MOST_NAMED} more`] : shown);
 }

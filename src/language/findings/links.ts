@@ -287,9 +287,10 @@ function isBefore(a: AstNode, b: AstNode): boolean {
 
 /** Where the words before this one end, so that the space between is taken up by what is put there. */
 function endBefore(mod: ast.Mod): Source['range']['end'] {
-    const { root, range, offset } = mod.$cstNode!;
-    const space = /[ \t]*$/.exec(root.fullText.slice(0, offset))![0].length;
-    return { line: range.start.line, character: range.start.character - space };
+    const { root: { fullText }, range, offset } = mod.$cstNode!;
+    let end = offset;
+    while (/[ \t]/.test(fullText[end - 1] ?? '')) end--;
+    return { line: range.start.line, character: range.start.character - (offset - end) };
 }
 
 const NOUNS: Readonly<Record<string, string>> = { Stock: 'stock', Profile: 'profile', Fixture: 'fixture', Room: 'room' };

@@ -40,7 +40,7 @@ function straysOf(root: AstNode): ReadonlySet<number> {
 function importFix(document: LangiumDocument, at: Source): readonly Fix[] {
     const { line } = at.range.start;
     const written = document.textDocument.getText({ start: { line, character: 0 }, end: { line: line + 1, character: 0 } });
-    const [all, names, path] = /^\s*import\s+\{?\s*([\w-]+(?:\s*,\s*[\w-]+)*)\s*\}?\s+from\s+("[^"]*");?/.exec(written) ?? [];
+    const [all, names, path] = /^\s*import\s+(?:\{\s*)?([\w-]+(?:\s*,\s*[\w-]+)*)(?:\s*\})?\s+from\s+("[^"]*");?/.exec(written) ?? [];
     if (all === undefined || names === undefined || path === undefined) return [];
     const meant = `from ${path} use ${names}`;
     return [replacing({ uri: at.uri, range: { start: at.range.start, end: { line, character: all.length } } }, meant)];

@@ -4,7 +4,7 @@ import { boundNesting } from './nesting.ts';
 import { markStatementEnds } from './line-ends.ts';
 import { plainDashes } from './pasted.ts';
 import { problemAt, type Problem } from './problem.ts';
-import { tooManyRooms, tooManyWords, unreadable } from './readable.ts';
+import { tooManyRooms, tooManyWords, unreadable, type NotRead } from './readable.ts';
 import { GLUED, isGluedText, slipOf } from './slips.ts';
 import { isBoundary, type Token } from './token.ts';
 
@@ -70,7 +70,7 @@ function statementLines(tokens: readonly Token[], eol: string): number[] {
     return lines;
 }
 
-function notRead(message: string): LexerResult {
+function notRead({ message, offset, line }: NotRead): LexerResult {
     const report: LineReport = { diagnostics: [], statements: [], readable: false };
-    return { tokens: [], hidden: [], errors: [{ offset: 0, line: 1, column: 1, length: 1, message }], report };
+    return { tokens: [], hidden: [], errors: [{ offset, line, column: 1, length: 1, message }], report };
 }

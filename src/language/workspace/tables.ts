@@ -12,7 +12,7 @@ export const TABLE_ENDING = /\.(csv|tsv|txt)$/i;
 type Table = { readonly text: string } | { readonly missing: true; readonly alike: readonly string[] } | { readonly unreadable: string };
 
 /** Where a text names a table. Only the words count, so that it is known before the tree is linked; one too many is read for nothing. */
-const NAMED = /\breadings[ \t]+(["“]([^"”\r\n]*)["”])/g;
+const NAMED = /\breadings[ \t]+(["“]([^"”\r\n]{0,1000})["”])/g;
 
 /** A table that a text names, and where: from one character of it up to another, with its quotes. */
 interface Named { readonly uri: URI; readonly from: number; readonly to: number }
@@ -80,9 +80,14 @@ export class Tables {
         return new Set(gone);
     }
 
+    /** Whether a table that is known is no longer what was read of it, or is not read for another reason. */
+    async hasChanged(uri: URI): Promise<boolean> {
+        return JSON.stringify(await this.readOne(uri)) !== JSON.stringify(this.at(uri));
+    }
+
     private async readOne(uri: URI): Promise<Table> {
         const node = await Promise.resolve(this.files.stat(uri)).catch(() => undefined);
-        if (!node) return { missing: true, alike: await this.alike(uri) };
+        if (!node) return this.notThere(uri);
         if (!node.isFile) return { unreadable: 'is no file' };
         try {
             return { text: await this.files.readFile(uri) };
@@ -91,12 +96,13 @@ export class Tables {
         }
     }
 
-    /** Tables beside it whose names are nearly the same. */
-    private async alike(uri: URI): Promise<string[]> {
+    /** With the tables beside it whose names are nearly the same. */
+    private async notThere(uri: URI): Promise<Table> {
         const beside = await Promise.resolve(this.files.readDirectory(UriUtils.dirname(uri))).catch(() => []);
+        if (beside.some(each => each.uri.path === uri.path)) return { unreadable: 'is a link to something that is not there' };
         const names = beside.filter(({ isFile, uri: { path } }) => isFile && TABLE_ENDING.test(path)).map(each => UriUtils.basename(each.uri));
         const written = UriUtils.basename(uri), almost = near(written, names);
-        return almost.length > 0 || names.length > 1 ? [...almost] : names;
+        return { missing: true, alike: almost.length > 0 || names.length > 1 ? [...almost] : names };
     }
 }
 

@@ -30,6 +30,16 @@ describe('a table of readings', () => {
         expect(inMillimeters(text, said)).toEqual(WANTED);
     });
 
+    test.each(['_', ' .', '(', '1', '1 ', "1'", '1/', '1,', '"" '])('a cell without end, of %j, is told and not looked into, in the header and below', filling => {
+        const endless = `"x${filling.repeat(400_000 / filling.length)}q"`, trouble = (row: number): string => `Row ${row} of \`den.csv\` has a cell of more than 200 characters, which is no reading.`;
+        expect(read(`${endless},y,z\n1,2,3\n`, { unit: 'millimeters' }).troubles).toEqual([trouble(1)]);
+        expect(read(`x,y,z\n${endless},2,3\n`, { unit: 'millimeters' }).troubles).toEqual([trouble(2)]);
+    });
+
+    test('of very many columns the first are named', () => {
+        expect(read(`${'x,'.repeat(100_000)}z\n1,2,3\n`, { unit: 'millimeters' }).troubles).toEqual([expect.stringMatching(/^.{0,60}100000 columns.{0,100}`x` and 99992 more\. Say which/)]);
+    });
+
     test('rows are counted as a spreadsheet counts them, empty ones too', () => {
         expect(inMillimeters('\n,,\nx,y,z\n0,0,1\n\n,,\n0,5,1\n', { unit: 'millimeters' }).map(([, , , row]) => row)).toEqual([4, 7]);
     });

@@ -21,6 +21,10 @@ const labels = async (...from: Parameters<typeof at>) => (await at(...from)).toS
 
 const ROOM = 'edition 1\nfrom "../yard.coffer" use poplar, box\nroom den {\n  fixture lamp light at 1\', 2\'\n  wall north 10\'\n';
 
+test('a word without end is completed by nothing, at once', async () => {
+    expect(await at(`edition 1\nlet ${'a-'.repeat(4000)}b|c = 1\n`)).toEqual([]);
+});
+
 describe('completion', () => {
     test.each<[string, string, readonly string[]]>([
         ['the margin', '|', ['stock', 'profile', 'room', 'job', 'labor', 'bid', 'alternate', 'let', 'from', 'edition']],

@@ -22,7 +22,7 @@ export interface Statement {
  */
 export function statementAt(document: LangiumDocument<ast.File>, offset: number, lexer: Lexer): Statement | undefined {
     const text = document.textDocument.getText();
-    const prefix = /[A-Za-z_][\w-]*$/.exec(text.slice(0, offset))?.[0] ?? '';
+    const prefix = /[A-Za-z_][\w-]*$/.exec(text.slice(Math.max(0, offset - LONGEST_PREFIX), offset))?.[0] ?? '';
     const start = offset - prefix.length;
     // A word stands for the one that is typed, so that the lines before it are joined as they will be.
     const { tokens, errors } = lexer.tokenize(`${text.slice(0, start)}z`, { mode: 'partial' });
@@ -39,6 +39,9 @@ export function statementAt(document: LangiumDocument<ast.File>, offset: number,
     const body = innermostBody(file, start, text);
     return { prefix, start, before, body, from: body ?? itemAt(file, begins) ?? file };
 }
+
+/** No word that is offered is longer. */
+const LONGEST_PREFIX = 200;
 
 const ENDS = new Set(['EOL', '{', '}']);
 
