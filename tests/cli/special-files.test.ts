@@ -71,6 +71,15 @@ describe.skipIf(process.platform === 'win32')('what is no file', () => {
         expect(await cofferwright(cwd, ['check', 'attic.coffer'])).toEqual({ code: 0, out: '', err: `${told}Nothing found in 2 files\n` });
     });
 
+    test('a table that is a link in a circle, or to nothing, is told as that', async () => {
+        const room = (name: string): string => `edition 1\nroom ${name} {\n  wall north 10'\n  wall east 8'\n  survey { readings "./${name}.csv" in millimeters }\n}\n`;
+        const cwd = folderWith({ 'ring.coffer': room('ring'), 'none.coffer': room('none') });
+        symlinkSync('ring.csv', join(cwd, 'ring.csv'));
+        symlinkSync('nothing.csv', join(cwd, 'none.csv'));
+        const { out } = await cofferwright(cwd, ['check', '--format', 'concise']);
+        expect(out.match(/`\.\/\w+\.csv`[^.]*/g)).toEqual(['`./none.csv` is a link to something that is not there', '`./ring.csv` is a link to something that is not there']);
+    });
+
     test('a link in a folder that is asked about from elsewhere stays within it', async () => {
         const cwd = folderWith({ 'here/keep': '', '../away/attic.coffer': 'edition 1\n' });
         symlinkSync('attic.coffer', join(cwd, '../away/second.coffer'));
