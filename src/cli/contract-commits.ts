@@ -1,19 +1,22 @@
 import { dirname, resolve } from 'node:path';
 import { URI } from 'langium';
-import type { HouseThere } from '../changes/model.ts';
 import { pairHouses } from '../changes/rooms.ts';
 import { compareFindings, type Finding } from '../findings/finding.ts';
 import { askGit, NoAnswer } from '../git/ask.ts';
 import { namedCommits, type NamedCommit } from '../git/commits.ts';
-import { commitNamesIn, type Commits, type CommitThere } from '../job/commits.ts';
+import { commitNamesIn, isNearSigned, NEAR_SIGNED, type CommitThere, type Price } from '../job/commits.ts';
+import type { Signed } from '../job/contract.ts';
+import type { JobSettings, Room } from '../job/model.ts';
+import { keyOfJob } from '../pages/rooms.ts';
 import { price, wholePrice } from '../pipeline/price.ts';
+import { roughPlan } from '../pipeline/price-plans.ts';
+import { grouped } from '../plain/groups.ts';
 import { runCommitRules } from '../rules/run-commits.ts';
 import { UsageError } from './exit-code.ts';
 import { Git } from './git/git.ts';
-import { revisionOf } from './git/revision.ts';
 import { treeOf } from './git/tree.ts';
-import { housesOf } from './houses.ts';
-import { readTree } from './states.ts';
+import { housesOf, isSound } from './houses.ts';
+import { asThere, openTree } from './states.ts';
 import type { Checked, Workspace } from './workspace.ts';
 import type { World } from './world.ts';
 
@@ -30,13 +33,10 @@ export async function withCommitFindings(checked: readonly Checked[], workspace:
 async function findingsIn({ content }: Checked, checked: readonly Checked[], workspace: Workspace, world: World): Promise<Finding[]> {
     const { job: { contract }, uri } = content, names = commitNamesIn(content);
     if (names.length === 0) return [];
-    const folder = dirname(URI.parse(uri).fsPath), commits: Commits = await named(folder, names);
-    const signed = contract?.signed?.commit?.value, known = signed === undefined ? undefined : commits.get(signed);
-    if (signed !== undefined && known && 'hash' in known) {
-        const then = await priceThen((known as NamedCommit & { hash: string }).hash, uri, checked, workspace, world);
-        if (then) return runCommitRules(content, new Map([...commits, [signed, { ...known, price: then }]]));
-    }
-    return runCommitRules(content, commits);
+    const commits = await named(dirname(URI.parse(uri).fsPath), names), name = contract?.signed?.commit?.value;
+    const known = name === undefined ? undefined : commits.get(name);
+    const then = known && 'hash' in known ? await priceThen({ signed: contract!.signed!, uri, hash: known.hash }, checked, workspace, world) : undefined;
+    return runCommitRules(content, then ? new Map<string, CommitThere>([...commits, [name!, { ...known!, price: then }]]) : commits);
 }
 
 async function named(folder: string, names: readonly string[]): Promise<Map<string, NamedCommit>> {
@@ -48,29 +48,47 @@ async function named(folder: string, names: readonly string[]): Promise<Map<stri
     }
 }
 
-type Price = CommitThere['price'];
-/** A commit never changes. */
-const kept = new WeakMap<Workspace, Map<string, Promise<Price>>>();
+/** What was signed by the contract in a file, and the whole name of the commit. */
+interface Wanted { readonly signed: Signed; readonly uri: string; readonly hash: string }
 
-function priceThen(hash: string, uri: string, checked: readonly Checked[], workspace: Workspace, world: World): Promise<Price> {
-    const own = kept.get(workspace) ?? new Map<string, Promise<Price>>(), key = `${hash} ${uri}`, known = own.get(key) ?? reckoned(hash, uri, checked, workspace, world);
+/** A commit never changes. */
+const kept = new WeakMap<Workspace, Map<string, Promise<Price | undefined>>>();
+
+function priceThen(wanted: Wanted, checked: readonly Checked[], workspace: Workspace, world: World): Promise<Price | undefined> {
+    const { signed: { sum, currency }, uri, hash } = wanted, own = kept.get(workspace) ?? new Map<string, Promise<Price | undefined>>();
+    const key = `${hash} ${sum.value.toFraction()} ${currency} ${uri}`, known = own.get(key) ?? reckoned(wanted, checked, workspace, world);
     kept.set(workspace, own.set(key, known));
     return known;
 }
 
-/** What the house of a job came to at a commit, on a first plan of its boards; undefined where it was not there, or not all of it has its price. */
-async function reckoned(hash: string, uri: string, checked: readonly Checked[], workspace: Workspace, world: World): Promise<Price> {
+/** What is near enough on rough plans of boards is so on better ones: they differ by some hundredths of what boards cost, and most of a price is work. */
+const ROUGHLY_NEAR = NEAR_SIGNED / 2;
+
+/**
+ * What the house of a job came to at a commit, on a first plan of its boards; undefined where it was not there, or not all of it has its price; and
+ * where it is near what was signed, which is told by a rough plan: nothing has to be said then, and that is nearly always so.
+ */
+async function reckoned({ signed, uri, hash }: Wanted, checked: readonly Checked[], workspace: Workspace, world: World): Promise<Price | undefined> {
     const quiet: World = { ...world, terminal: { ...world.terminal, say: () => undefined } };
     try {
-        const folder = await world.disk.realpath(dirname(URI.parse(uri).fsPath)), git = await Git.at(folder), revision = await revisionOf(git, hash);
+        const folder = await world.disk.realpath(dirname(URI.parse(uri).fsPath)), git = await Git.at(folder);
+        const { workspace: then, paths } = await openTree({ asked: hash }, await treeOf(git, hash), git, resolve(folder), quiet);
         const now = { checked: new Map(checked.map(one => [one.content.uri, one])), workspace };
-        const { read } = await readTree(revision, await treeOf(git, hash), git, resolve(folder), quiet, { known: now, closely: false });
-        const pair = pairHouses<Pick<HouseThere, 'job' | 'rooms'>>(read.state.houses, housesOf(checked, workspace)).find(({ after }) => after?.job.at?.uri === uri), house = pair?.before;
-        if (!house || !read.isSound) return undefined;
-        return wholePrice(price(house.rooms.map(({ room }) => room), house.job));
+        const same = (at: string): Checked | undefined => asThere(at, now, then);
+        const rooms = paths.map(path => URI.file(path).toString()).flatMap(at => (same(at)?.content ?? then.contentOf(at))?.rooms ?? []);
+        const house = pairHouses(byJob(rooms), byJob(checked.flatMap(({ content }) => content.rooms))).find(({ after }) => after?.job.at?.uri === uri)?.before;
+        if (!house) return undefined;
+        const own = house.rooms.map(({ room }) => room), roughly = wholePrice(price(own, house.job, roughPlan(own, house.job)));
+        if (!roughly || isNearSigned(signed, roughly, ROUGHLY_NEAR) !== false) return undefined;
+        const told = housesOf(await then.check({ forHouses: true, known: same }), then).find(({ job }) => keyOfJob(job) === keyOfJob(house.job));
+        return told && isSound([told]) ? wholePrice(price(own, house.job)) : undefined;
     } catch (error) {
         // what cannot be read then is told by whoever compares with it
         if (error instanceof UsageError) return undefined;
         throw error;
     }
+}
+
+function byJob(rooms: readonly Room[]): { readonly job: JobSettings; readonly rooms: readonly { readonly room: Room }[] }[] {
+    return [...grouped(rooms, ({ job }) => keyOfJob(job))].map(([, own]) => ({ job: own[0]!.job, rooms: own.map(room => ({ room })) }));
 }

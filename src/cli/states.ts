@@ -57,7 +57,7 @@ async function statesOf({ from = 'HEAD', to, in: name }: StatesAsked, world: Wor
     if (!now) await mustBeMerged(git, path);
     const after = now ? await readTree(now, await treeOf(git, now.commit), git, path, here) : await readFiles(path, here);
     const old = named ?? await signedRevision(git, after.read.state.houses.map(({ job }) => job));
-    const before = await readTree(old, await treeOf(git, old.commit), git, path, here, { known: after });
+    const before = await readTree(old, await treeOf(git, old.commit), git, path, here, after);
     if (before.files + after.files === 0) throw new UsageError(`There is no job file in ${name}, neither in ${old.asked} nor in ${now?.asked ?? 'the files as they lie'}`);
     return { before: before.read, after: after.read, files: after.names, code: worst(before.code, after.code) };
 }
@@ -84,18 +84,24 @@ async function mustBeMerged(git: Git, path: string): Promise<void> {
     if (open.length > 0) throw new UsageError(`A merge is not finished here, and both sides stand in ${open.join(', ')}: finish it first, or name two commits`);
 }
 
-/** How a state is read. `known`: of another: what says the same in both is not worked out twice. `closely`: with what the dry fit finds. */
-interface How { readonly known?: Known; readonly closely?: boolean }
 interface Known { readonly checked: ReadonlyMap<string, Checked>; readonly workspace: Workspace }
 interface Opened extends Known { readonly read: Read; readonly code: ExitCode; readonly files: number; readonly names: Files }
 
 /** A state that is committed. */
-export async function readTree(revision: Revision, tree: Tree, git: Git, path: string, world: World, how: How = {}): Promise<Opened> {
+async function readTree(revision: Revision, tree: Tree, git: Git, path: string, world: World, known?: Known): Promise<Opened> {
+    const { workspace, paths } = await openTree(revision, tree, git, path, world), { asked, commit: hash, date, subject } = revision;
+    return readState(workspace, paths, { name: asked, commit: { hash, date, subject } }, `in ${asked}: `, world, known);
+}
+
+/** A state that is committed as a workspace, with the files in it that are looked at; each is parsed and linked, and nothing is worked out yet. */
+export async function openTree(
+    revision: Pick<Revision, 'asked'>, tree: Tree, git: Git, path: string, world: World,
+): Promise<{ readonly workspace: Workspace; readonly paths: readonly string[] }> {
     const inside = [...tree.texts.keys(), ...tree.problems.keys()].filter(way => isLookedAt(way, git.top, path)).map(way => resolve(git.top, way)).sort();
     if (inside.length > MOST_FILES) throw new UsageError(`There are ${inside.length} job files in ${revision.asked}; ${MOST_FILES} are the most that are read at once: name a folder with --in`);
     const workspace = await Workspace.open(world, [path], new Snapshot(world.disk, git.top, tree));
-    const { asked, commit: hash, date, subject } = revision;
-    return readState(workspace, inside, { name: asked, commit: { hash, date, subject } }, `in ${asked}: `, world, how);
+    await workspace.add(inside);
+    return { workspace, paths: inside };
 }
 
 /** As a folder is read. */
@@ -111,16 +117,18 @@ async function readFiles(path: string, world: World): Promise<Opened> {
     // that all of a house is gone is a change; what is there and cannot be had is told
     const problems = found.problems.filter(words => words !== emptyFolder(path));
     [...problems, ...found.notes].forEach(words => { world.terminal.say(words); });
-    const opened = await readState(await Workspace.open(world, found.folders), found.files, { name: 'the files as they lie' }, '', world, {});
+    const workspace = await Workspace.open(world, found.folders);
+    await workspace.add(found.files);
+    const opened = await readState(workspace, found.files, { name: 'the files as they lie' }, '', world);
     return problems.length > 0 ? { ...opened, code: EXIT.usage } : opened;
 }
 
+/** @param known what is known of another state: what says the same in both is not worked out twice */
 async function readState(
-    workspace: Workspace, paths: readonly string[], told: Omit<StateTold, 'rooms'>, where: string, { terminal }: World, { known, closely = true }: How,
+    workspace: Workspace, paths: readonly string[], told: Omit<StateTold, 'rooms'>, where: string, { terminal }: World, known?: Known,
 ): Promise<Opened> {
-    await workspace.add(paths);
     const checked = await workspace.check({
-        closely, forHouses: true, ...known && { known: uri => asThere(uri, known, workspace) },
+        closely: true, forHouses: true, ...known && { known: uri => asThere(uri, known, workspace) },
     }), problems = workspace.problems();
     problems.forEach(words => { terminal.say(`${where}${words}`); });
     const houses = housesOf(checked, workspace);
@@ -136,7 +144,7 @@ async function readState(
 }
 
 /** What is known of a file of the other state, where it and all that it is made from say the same in both. */
-function asThere(uri: string, { checked, workspace: old }: Known, workspace: Workspace): Checked | undefined {
+export function asThere(uri: string, { checked, workspace: old }: Known, workspace: Workspace): Checked | undefined {
     return saysTheSame(uri, old.texts, workspace.texts) ? checked.get(uri) : undefined;
 }
 

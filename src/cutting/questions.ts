@@ -17,8 +17,9 @@ import { Effort } from './solve/effort.ts';
 import { costOfLayouts, type CuttingProblem, type Layout } from './solve/problem.ts';
 import { faultOf, trimmed } from './solve/layouts.ts';
 import { withLongerOffcuts } from './solve/offcuts.ts';
-import { quickPlan, simplePlan } from './solve/quick.ts';
+import { quickPlanInSteps, simplePlan } from './solve/quick.ts';
 import { grouped } from '../plain/groups.ts';
+import { atOnce, type Steps } from '../plain/steps.ts';
 
 /** A first plan, and for each stock the question whether there is a cheaper one. */
 export interface Questions {
@@ -46,13 +47,28 @@ export interface Answer { readonly layouts: readonly Layout[]; readonly bound: n
  * plans that is taken which costs less with its set-ups.
  */
 export function questionsOf(pieces: readonly Piece[], job: JobSettings, before: readonly BoardPlan[] = [], shop = ANY_SHOP): Questions {
-    const unplaced: Unplaced[] = [];
-    const drafts = byStock(pieces).flatMap(own => draftOf(own, job, before, shop, unplaced) ?? []);
+    return atOnce(questionsInSteps(pieces, job, before, shop));
+}
+
+/** The same in steps, for whoever has others waiting meanwhile. */
+export function* questionsInSteps(pieces: readonly Piece[], job: JobSettings, before: readonly BoardPlan[], shop: Shop): Steps<Questions> {
+    const unplaced: Unplaced[] = [], drafts: Draft[] = [];
+    for (const own of byStock(pieces)) {
+        const draft = yield* draftOf(own, job, before, shop, unplaced);
+        if (draft) drafts.push(draft);
+    }
     unplaced.sort((a, b) => comparePieces(a.piece, b.piece));
-    const parts = drafts.flatMap(({ ways }) => ways.flat());
-    const first = drafts.map(({ offers, ways }) => ways.map(way => reckoned(way, offers, job, [], QUICK_LOOKS)));
+    const parts = drafts.flatMap(({ ways }) => ways.flat()), first: Reckoned[][] = [];
+    for (const { offers, ways } of drafts) {
+        const both: Reckoned[] = [];
+        for (const way of ways) {
+            both.push(reckoned(way, offers, job, [], QUICK_LOOKS));
+            yield;
+        }
+        first.push(both);
+    }
     return {
-        first: chosen(first, unplaced, shop),
+        first: yield* chosenInSteps(first, unplaced, shop),
         asked: parts.map((part): Asked => {
             const [sections, whole] = drafts.find(({ ways }) => ways.some(way => way.includes(part)))!.ways;
             const { posed: { problem }, layouts } = part, same = sections![whole?.indexOf(part) ?? -1];
@@ -72,17 +88,22 @@ export function questionsOf(pieces: readonly Piece[], job: JobSettings, before: 
 }
 
 /** Of each stock the plan that costs less together with its set-ups, where it is planned in two ways. */
-function chosen(drafts: readonly (readonly Reckoned[])[], unplaced: readonly Unplaced[], { setUps }: Shop): BoardPlan {
+function chosen(drafts: readonly (readonly Reckoned[])[], unplaced: readonly Unplaced[], shop: Shop): BoardPlan {
+    return atOnce(chosenInSteps(drafts, unplaced, shop));
+}
+
+function* chosenInSteps(drafts: readonly (readonly Reckoned[])[], unplaced: readonly Unplaced[], { setUps }: Shop): Steps<BoardPlan> {
     const stocks = drafts.map(([one]) => one!.plan);
-    drafts.forEach(([sections, whole], d) => {
-        if (!setUps || !sections || !whole || !sections.cost || !whole.cost) return;
+    for (const [d, [sections, whole]] of drafts.entries()) {
+        if (!setUps || !sections || !whole || !sections.cost || !whole.cost) continue;
         const others = [...stocks], setUpsWith = (plan: StockPlan): number => setUps.count(planOf(others.with(d, plan), []));
         const saved = whole.cost.sub(sections.cost), more = setUpsWith(sections.plan) - setUpsWith(whole.plan);
-        if (saved.equals(0) && more === 0) return;
+        yield;
+        if (saved.equals(0) && more === 0) continue;
         const takes = saved.gte(setUps.each.amount.mul(more)) ? 'sections' : 'whole boards';
         const { plan } = takes === 'sections' ? sections : whole;
         stocks[d] = { ...plan, choice: { takes, boardsSaved: { ...setUps.each, amount: saved }, setUps: more, each: setUps.each } };
-    });
+    }
     return planOf(stocks, unplaced);
 }
 
@@ -100,26 +121,26 @@ function planOf(stocks: readonly StockPlan[], unplaced: readonly Unplaced[]): Bo
 interface Draft { readonly offers: readonly Offer[]; readonly ways: readonly (readonly Solved[])[] }
 
 /** The first plans of one stock. Pieces that come out of no board go to `unplaced`, with the reason. */
-function draftOf(
+function* draftOf(
     pieces: readonly Piece[], job: JobSettings, before: readonly BoardPlan[], { apart, setUps, isRough = false }: Shop, unplaced: Unplaced[],
-): Draft | undefined {
+): Steps<Draft | undefined> {
     const { stock } = pieces[0]!;
     const offers = offersOf(stock, job);
     const groups = [...grouped(pieces, ({ room }) => (apart.has(room) ? room : undefined)).values()];
-    const way = (withSections: boolean, out: Unplaced[]): Solved[] => {
+    const way = function* (withSections: boolean, out: Unplaced[]): Steps<Solved[]> {
         const parts: Solved[] = [];
         for (const own of groups) {
             const gone = parts.length === 0 ? before : [...before, planOf([stockPlanOf(parts, offers, job, firstPlan('money'))], [])];
-            const part = partOf(own, offers, job, gone, { withSections, isRough }, out);
+            const part = yield* partOf(own, offers, job, gone, { withSections, isRough }, out);
             if (part) parts.push(part);
         }
         return givenOut(parts);
     };
-    const sections = way(stock.sheet?.value.stages !== 2, unplaced);
+    const sections = yield* way(stock.sheet?.value.stages !== 2, unplaced);
     if (sections.length === 0) return undefined;
     const isChoice = setUps && setUps.each.currency === stock.prices[0]?.currency && sections.some(({ posed }) => posed.problem.shortestSection !== undefined);
     if (!isChoice) return { offers, ways: [sections] };
-    const whole = way(false, []);
+    const whole = yield* way(false, []);
     return { offers, ways: [sections.map((part, p) => ({ ...part, layouts: cheaper(part, part.layouts, whole[p]?.layouts) })), whole] };
 }
 
@@ -151,10 +172,10 @@ function givenOut(parts: readonly Solved[]): Solved[] {
 
 interface HowPlanned { readonly withSections: boolean; readonly isRough: boolean }
 
-function partOf(
+function* partOf(
     pieces: readonly Piece[], offers: readonly Offer[], job: JobSettings, before: readonly BoardPlan[], { withSections, isRough }: HowPlanned,
     unplaced: Unplaced[],
-): Solved | undefined {
+): Steps<Solved | undefined> {
     const { stock } = pieces[0]!;
     let blanks = pieces.flatMap(piece => {
         const blank = blankOf(piece, job);
@@ -166,7 +187,7 @@ function partOf(
         const posed = pose(stock, blanks, offers, job, before, withSections);
         let out = withoutBoard(posed);
         if (out.size === 0) {
-            const layouts = planAsFarAsBoardsGo(posed.problem, isRough);
+            const layouts = yield* planAsFarAsBoardsGo(posed.problem, isRough);
             out = piecesOn(layouts, posed.problem.boards.length, posed);
             if (out.size === 0) return { posed, layouts };
         }
@@ -187,25 +208,26 @@ function withoutBoard({ problem, pieces }: Posed): Set<Piece> {
  * A plan for all pieces. Where only boards on hand are long enough for some and there are too few of those, the rest of them is
  * on boards of a kind that does not exist, after the last one of the problem.
  */
-function planAsFarAsBoardsGo(problem: CuttingProblem, isRough: boolean): Layout[] {
+function* planAsFarAsBoardsGo(problem: CuttingProblem, isRough: boolean): Steps<Layout[]> {
     const { boards } = problem;
-    const plan = planAtOnce(problem, isRough);
+    const plan = yield* quickPlanKept(problem, isRough);
     if (plan) return plan;
     const wanting = {
         capacity: Math.max(...boards.map(kind => kind.capacity)), across: Math.max(...boards.map(kind => kind.across)),
         cost: 1000 * Math.max(1, ...boards.map(kind => kind.cost)), available: null,
     };
-    const withMore = quickPlan({ ...problem, boards: [...boards, wanting] }, new Effort(Infinity));
+    const withMore = yield* quickPlanInSteps({ ...problem, boards: [...boards, wanting] }, new Effort(Infinity));
     if (!withMore) throw new Error('a piece fits a board and was planned on none');
     return withMore;
 }
 
 /** An alternate leaves most stocks as they are, and a command that is rehearsed asks everything again. */
-function planAtOnce(problem: CuttingProblem, isRough: boolean): Layout[] | undefined {
+function* quickPlanKept(problem: CuttingProblem, isRough: boolean): Steps<Layout[] | undefined> {
     if (isRough) return simplePlan(problem, new Effort(Infinity), 1);
     const key = JSON.stringify(problem), known = plansAtOnce.get(key);
     if (known) return known;
-    const plan = quickPlan(problem, new Effort(Infinity));
+    const plan = yield* quickPlanInSteps(problem, new Effort(Infinity));
+    yield;
     if (plan) plansAtOnce.set(key, plan);
     if (plansAtOnce.size > MOST_KEPT) plansAtOnce.delete(plansAtOnce.keys().next().value!);
     return plan;

@@ -12,9 +12,10 @@ import type { Piece } from '../takeoff/model.ts';
 import type { FileContent } from '../job/file.ts';
 import { alternateFindings } from './alternate-findings.ts';
 import { layoutOf, takeOffOf } from './inspect.ts';
-import { firstPricePlans, roomsWith, type PricePlans } from './price-plans.ts';
+import { firstPlanInSteps, firstPricePlans, roomsWith, type PricePlans } from './price-plans.ts';
 import { toldAs, uncomputed, type Standing, type Told } from './standing.ts';
 import { grouped } from '../plain/groups.ts';
+import type { Steps } from '../plain/steps.ts';
 
 /** Rooms of one job with what it takes to build them and what that costs. */
 export interface Priced {
@@ -31,18 +32,34 @@ export interface Priced {
  * by identity of all of it.
  */
 export function price(rooms: readonly Room[], job: JobSettings, plan?: BoardPlan): Priced {
-    const [first] = rooms, planned = (): BoardPlan => plan ?? firstPricePlans(rooms, [], job).plan;
-    if (!first) return priceOf(rooms, job, planned());
+    return priceKept(rooms, job, plan) ?? keep({ rooms, job, plan, priced: priceOf(rooms, job, plan ?? firstPricePlans(rooms, [], job).plan) });
+}
+
+/** The same with a plan made at once, in steps. */
+export function* priceInSteps(rooms: readonly Room[], job: JobSettings): Steps<Priced> {
+    const known = priceKept(rooms, job, undefined);
+    if (known) return known;
+    const plan = yield* firstPlanInSteps(rooms, job);
+    yield;
+    return keep({ rooms, job, plan: undefined, priced: priceOf(rooms, job, plan) });
+}
+
+function priceKept(rooms: readonly Room[], job: JobSettings, plan: BoardPlan | undefined): Priced | undefined {
+    const known = rooms[0] && kept.get(rooms[0]);
+    const isSame = (own: readonly Room[]): boolean => own.length === rooms.length && own.every((room, i) => room === rooms[i]);
+    return known?.find(one => one.job === job && one.plan === plan && isSame(one.rooms))?.priced;
+}
+
+function keep(one: Kept): Priced {
+    const [first] = one.rooms;
+    if (!first) return one.priced;
     const known = kept.get(first) ?? [];
     kept.set(first, known);
-    let found = known.find(one => one.job === job && one.plan === plan && one.rooms.length === rooms.length && one.rooms.every((room, i) => room === rooms[i]));
-    if (!found) {
-        found = { rooms, job, plan, priced: priceOf(rooms, job, planned()) };
-        known.push(found);
-        if (known.length > MOST_KEPT) known.shift();
-    }
-    return found.priced;
+    known.push(one);
+    if (known.length > MOST_KEPT) known.shift();
+    return one.priced;
 }
+
 /** What it is sold for, exact; undefined where something of it has no rate or could not be laid out, since a part is no price. */
 export function wholePrice({ estimate: { sums, currency, missing }, left }: Priced): { readonly amount: Rational; readonly currency: string } | undefined {
     return missing.length === 0 && left.length === 0 ? { amount: sums.total, currency } : undefined;

@@ -1,12 +1,10 @@
+import { isNearSigned } from '../job/commits.ts';
 import { printMoney } from '../quantity/money.ts';
 import { defineRule } from './rule.ts';
 import { knownCommits } from './support/commits.ts';
 import { LARCH_STREET } from './support/contract.ts';
 import { changed } from './support/examples.ts';
 import { wordsOf } from './support/places.ts';
-
-/** Sums are rounded and haggled over, and boards that were looked for longer are cheaper, by less than this share of what was signed. */
-const NEAR = 0.1;
 
 export const signedForAnotherSum = defineRule({
     name: 'signed-for-another-sum',
@@ -26,7 +24,7 @@ It is found where git can be asked, and where that state can be priced: rates an
             const signed = subject.job.contract?.signed;
             if (!signed) return;
             const found = knownCommits(subject).find(({ what }) => what === 'contract'), price = found?.known.price;
-            if (!price || price.currency !== signed.currency || price.amount.sub(signed.sum.value).abs().lte(signed.sum.value.mul(NEAR))) return;
+            if (!price || isNearSigned(signed, price) !== false) return;
             const money = (amount: typeof price.amount): string => printMoney(amount, price.currency);
             report({
                 ...wordsOf(signed.sum), related: [{ at: found.name.at, message: 'The commit.' }],

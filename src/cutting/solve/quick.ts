@@ -1,4 +1,5 @@
 import { grouped } from '../../plain/groups.ts';
+import { atOnce, type Steps } from '../../plain/steps.ts';
 import { plannedAnew } from './anew.ts';
 import { coarsened } from './coarse.ts';
 import { Settled } from './dive.ts';
@@ -13,14 +14,22 @@ import { sequentialPlan } from './sequential.ts';
  * that worth, then some of the boards anew. Undefined where some piece fits no board that is left.
  */
 export function quickPlan(problem: CuttingProblem, effort: Effort): Layout[] | undefined {
+    return atOnce(quickPlanInSteps(problem, effort));
+}
+
+/** The same, each step some tens of milliseconds at most. */
+export function* quickPlanInSteps(problem: CuttingProblem, effort: Effort): Steps<Layout[] | undefined> {
     if (problem.items.length === 0) return [];
     const isMany = problem.items.length > MOST_LENGTHS;
     const first = simplePlan(problem, effort, isMany ? 1 : 2);
+    yield;
     const parts = isMany ? partsInGroups(problem, effort) : partsAtOnce(problem, first ?? [], effort, PARTS);
+    yield;
     // what is worth nothing there is worth a trifle, so that it is planned too
     const values = parts.values.map((value, i) => Math.max(value, problem.items[i]!.size * 1e-6));
     const plan = cheaperOf(problem, first, byParts(problem, { ...parts, values }, first, effort, isMany));
     if (!plan || costOfLayouts(problem, plan) <= parts.cost * NEAR) return plan;
+    yield;
     return plannedAnew(problem, plan, values, effort, ANEW);
 }
 /** More lengths than this are taken in groups to find out what they are worth: the program grows with their square. */

@@ -4,8 +4,9 @@ import { compareFindings, type Finding } from '../../findings/finding.ts';
 import type { JobSettings } from '../../job/model.ts';
 import { keyOfJob, type FilesThere, type RoomThere, type RoomsOnPages } from '../../pages/rooms.ts';
 import { takeOffOf } from '../../pipeline/inspect.ts';
-import { price } from '../../pipeline/price.ts';
+import { priceInSteps } from '../../pipeline/price.ts';
 import { grouped } from '../../plain/groups.ts';
+import { inTurns } from '../../plain/steps.ts';
 import type { RoomPieces } from '../../report/house.ts';
 
 /** Lets whatever waits be answered; throws where the comparison is to be left. */
@@ -34,7 +35,7 @@ export async function houseThere({ job, rooms }: HouseRead, from: RoomsOnPages, 
         there.push({ room, ...ceiling && { takeOff: takeOffOf(ceiling) } });
         await next();
     }
-    const priced = price(rooms.map(({ layout }) => layout.room), job);
+    const priced = await inTurns(priceInSteps(rooms.map(({ layout }) => layout.room), job), next);
     await next();
     const found = new Set([...new Set(rooms.map(({ file }) => file.uri))].flatMap(uri => from.findingsBehind(uri)));
     return { job, rooms: there, priced, findings: [...found, ...more].sort(compareFindings) };

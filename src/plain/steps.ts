@@ -1,0 +1,18 @@
+/** Work in steps, between which others may have their turn; and what it comes to in the end. */
+export type Steps<Made> = Generator<undefined, Made, undefined>;
+
+export function atOnce<Made>(steps: Steps<Made>): Made {
+    for (;;) {
+        const step = steps.next();
+        if (step.done) return step.value;
+    }
+}
+
+/** `next`: has others have their turn, after every step; where it throws the rest is left undone. */
+export async function inTurns<Made>(steps: Steps<Made>, next: () => Promise<void>): Promise<Made> {
+    for (;;) {
+        const step = steps.next();
+        if (step.done) return step.value;
+        await next();
+    }
+}
