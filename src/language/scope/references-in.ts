@@ -8,20 +8,20 @@ export function referencesIn(root: AstNode): ReferenceInfo[] {
     const found: ReferenceInfo[] = [];
     const todo: AstNode[] = [root];
     for (let node = todo.pop(); node; node = todo.pop()) {
-        const inner: AstNode[] = [];
-        for (const [property, value] of Object.entries(node)) {
-            if (property.startsWith('$')) continue;
-            if (Array.isArray(value)) {
-                for (let index = 0; index < value.length; index++) take(value[index], node, property, index);
-            } else take(value, node, property, undefined);
-        }
-        for (let i = inner.length - 1; i >= 0; i--) todo.push(inner[i]!);
-
-        function take(value: unknown, container: AstNode, property: string, index: number | undefined): void {
+        const inner: AstNode[] = [], container = node;
+        const take = (value: unknown, property: string, index?: number): void => {
             if (isAstNode(value)) inner.push(value);
             else if (isReference(value)) found.push(index === undefined ? { reference: value, container, property }
                 : { reference: value, container, property, index });
+        };
+        // not `Object.entries`: that would be a list of pairs for every node
+        for (const property in node) {
+            if (property.startsWith('$')) continue;
+            const value: unknown = (node as unknown as Record<string, unknown>)[property];
+            if (Array.isArray(value)) value.forEach((each, index) => { take(each, property, index); });
+            else if (typeof value === 'object') take(value, property);
         }
+        for (let i = inner.length - 1; i >= 0; i--) todo.push(inner[i]!);
     }
     return found;
 }
