@@ -33,27 +33,30 @@ export interface Before { readonly first: string; readonly then: string; readonl
  * How a piece stands on its way, against how it stands in the end. `aside`: so far beside its place on the plan, and so far `below` it; ticks. `angle` in
  * radians:
  *
- * - `leaning`: its end `low` (0: that to the west or north) hangs lower, the other is as high as it belongs.
+ * - `turned`: level, turned on the plan about its middle, from east towards south.
+ * - `tipped`: its end `low` (0: that to the west or north) hangs lower, the other end is where it belongs.
+ * - `leaning`: the same, but held off at its high end, and low where it belongs.
  * - `bowed`: by one push in its middle, which hangs; the angle is that of its ends. `arched`: as part of a circle, by kerfs across its back.
  * - `kneed`: in two halves that hang where they meet in its middle.
  *
- * What that makes it shorter to the eye is taken off alike at both ends, or at its high end where it leans: see motion/pose.ts, which says of every place in
- * a piece where it is.
+ * What that makes it shorter to the eye is taken off alike at both ends, at its high end where it leans, at its low one where it is tipped: see
+ * motion/pose.ts, which says of every place in a piece where it is.
  */
 export interface Pose {
     readonly aside: Point; readonly below: Ticks;
-    readonly shape: 'straight' | 'leaning' | 'bowed' | 'kneed' | 'arched';
+    readonly shape: 'straight' | 'turned' | 'tipped' | 'leaning' | 'bowed' | 'kneed' | 'arched';
     readonly angle: number; readonly low: 0 | 1;
 }
 
-/** `lift`: straight up. `push`: level, to its place. `swing`: its low end up. `straighten`: what is bent, or in halves. */
-export interface Move { readonly kind: 'lift' | 'push' | 'swing' | 'straighten'; readonly from: Pose; readonly to: Pose }
+/** `lift`: straight up. `push`: level. `turn`: level, straight to how it lies. `swing`: its low end up. `straighten`: what is bent, or in halves. */
+export interface Move { readonly kind: 'lift' | 'push' | 'turn' | 'swing' | 'straighten'; readonly from: Pose; readonly to: Pose }
 
 /**
  * The way a piece takes to its place: its moves one after the other, the last of which ends there. It is lifted straight up, `aside` from its place (ticks on
- * the plan; nothing: right under it), and then pushed there. `over`: not past the biscuits that stand out at its ends but over them: `by` what way in.
+ * the plan; nothing: right under it), and then pushed there; past what hangs in the way turned or tipped too, and lower than its place: see motion/around.ts. `over`: not past the biscuits that stand out at its ends but over them: `by` what way in. `around`: not onto
+ * biscuits but round what hangs in the way.
  */
-export interface Path { readonly aside: Point; readonly over: boolean; readonly by?: Way; readonly moves: readonly Move[] }
+export interface Path { readonly aside: Point; readonly over: boolean; readonly by?: Way; readonly around?: true; readonly moves: readonly Move[] }
 
 /** A piece that is put up, and how. Null: there is no way to its place that was found. */
 export interface Placing {

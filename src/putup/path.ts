@@ -7,7 +7,9 @@ import type { Way } from '../takeoff/closing/ways.ts';
 import type { ClosingWays } from './motion/closing-ways.ts';
 import type { Path, Placing } from './model.ts';
 import { besideMoves } from './motion/moves.ts';
-import { metBy, planIn } from './motion/way-in.ts';
+import { wayAround } from './motion/around.ts';
+import { metBy, wallsMet } from './motion/slices.ts';
+import { planIn } from './motion/way-in.ts';
 import type { Nearby } from './nearby.ts';
 import { clash, lifted, pushed, RIGHT_UNDER, type Box, type Stood } from './stood.ts';
 import type { Joint, Piece } from '../takeoff/model.ts';
@@ -17,13 +19,15 @@ interface Scene {
     readonly nearby: Nearby<Stood>; readonly up: ReadonlyMap<string, Stood>; readonly walls: readonly Block[];
     readonly jointsOf: (id: string) => readonly Joint[];
     readonly waysOf: (piece: Piece, reaches: readonly Reach[]) => ClosingWays | undefined;
+    /** The middle of the coffer that a piece stands in. */
+    readonly openOf: (piece: Piece) => Point | undefined;
 }
 
 /** So much more than the biscuits stand out a piece is held off where there is room: nobody lifts to a hair. Common practice, no source. */
 const CLEAR = TICKS_PER_INCH / 16;
 
 /**
- * The way on which a piece gets to its place among those that are up: straight up; past biscuits, lifted so far aside that it clears them, and pushed
+ * The way on which a piece gets to its place among those that are up: straight up, or round what hangs in the way; past biscuits, lifted so far aside that it clears them, and pushed
  * onto them. Biscuits that stand out at two ends and look at each other leave no such way: then it has to go over them, which the ways in
  * of closing pieces say how: the one that is said, or the first that works. What it passes through on its way must be free, walls included: that is tried on
  * the solids of the dry fit, bent and leaning as it is on that way.
@@ -31,7 +35,7 @@ const CLEAR = TICKS_PER_INCH / 16;
 export function pathOf(piece: Stood, scene: Scene): Placing {
     const reaches = reachesOf(piece, scene.jointsOf(piece.piece.id), scene.up), blockedBy = inTheWay(piece, RIGHT_UNDER, scene);
     const { piece: is } = piece;
-    if (reaches.length === 0) return { piece: is, path: blockedBy.length === 0 ? straight(RIGHT_UNDER) : null, blockedBy };
+    if (reaches.length === 0) return { piece: is, path: blockedBy.length === 0 ? straight(RIGHT_UNDER) : around(piece, blockedBy, scene), blockedBy };
     const aside = [CLEAR, 0].map(more => heldOff(reaches, more)).find(off => off && inTheWay(piece, off, scene).length === 0);
     if (aside) return { piece: is, path: straight(aside), blockedBy };
     const known = scene.waysOf(is, reaches);
@@ -39,6 +43,26 @@ export function pathOf(piece: Stood, scene: Scene): Placing {
     const { closing } = known, path = overBiscuits(piece, closing, known.ways, scene), run = closing.run.map(one => one.piece.id);
     const instead = path ? [] : known.instead.filter(way => overBiscuits(piece, closing, [way], scene));
     return { piece: is, path, blockedBy, ...run.length > 1 && { run }, ...instead.length > 0 && { instead } };
+}
+
+type Room = Pick<Scene, 'nearby' | 'walls' | 'openOf'>;
+
+/** Round what hangs in the way of its straight lift. */
+function around(piece: Stood, blockedBy: readonly string[], scene: Scene): Path | null {
+    const { box: { west, east, north, south } } = piece, far = Math.max(east - west, south - north), { nearby, up } = scene;
+    const near = [...nearby.within({ west: west - far, east: east + far, north: north - far, south: south + far })].filter(other => up.has(other.piece.id));
+    return roundThem(piece, blockedBy, near, scene);
+}
+
+/** Whether a piece gets round others that are up, as far as these alone and the walls are in its way. */
+export function getsRound(piece: Stood, others: readonly Stood[], room: Room): boolean {
+    return roundThem(piece, others.map(other => other.piece.id), others, room) !== null;
+}
+
+function roundThem(piece: Stood, blockedBy: readonly string[], near: readonly Stood[], { walls, openOf }: Room): Path | null {
+    const others = near.filter(other => other !== piece && other.foot > piece.top && !clash(piece.blocks, other.blocks, piece.push + other.push));
+    const hanging = others.filter(other => blockedBy.includes(other.piece.id));
+    return wayAround(piece, { hanging: metBy(hanging), met: [...metBy(others), wallsMet(walls)], open: openOf(piece.piece) });
 }
 
 function straight(aside: Point): Path {
@@ -50,7 +74,7 @@ function overBiscuits(piece: Stood, closing: Closing, ways: readonly Way[], scen
     const { up, nearby, walls } = scene;
     const others = [...nearby.within(piece.box)].filter(other => other !== piece && up.has(other.piece.id)
         && !clash(piece.blocks, other.blocks, piece.push + other.push));
-    const met = metBy(others, walls);
+    const met = [...metBy(others), wallsMet(walls)];
     for (const way of ways) {
         const aside = way.kind === 'join-first' ? joinedAside(piece, closing, scene) : undefined;
         if (aside) return { ...straight(aside), over: true, by: way };

@@ -1,6 +1,8 @@
 import type { Ceiling } from '../ceiling/model.ts';
+import { arrangedOf } from '../ceiling/plan.ts';
 import { kept, MOST_ROOMS } from '../plain/kept.ts';
-import { distance } from '../plane/point.ts';
+import { distance, type Point } from '../plane/point.ts';
+import type { Piece } from '../takeoff/model.ts';
 import { takeOffOf } from '../takeoff/take-off.ts';
 import { beforesOf } from './before.ts';
 import { biscuited } from './biscuit-reach.ts';
@@ -9,7 +11,7 @@ import { cycleIn, ofPieces } from './graph.ts';
 import type { Before, PutUp, Step } from './model.ts';
 import { Nearby } from './nearby.ts';
 import { waysOfClosing } from './motion/closing-ways.ts';
-import { pathOf } from './path.ts';
+import { getsRound, pathOf } from './path.ts';
 import { heldUp, latenessOf, namesOf, saidBefore, together, unknownNames } from './said.ts';
 import { scheduled, type Scheduled, type Wishes } from './schedule.ts';
 import { stoodOf, wallsOf, type Stood } from './stood.ts';
@@ -23,10 +25,12 @@ export function putUp(ceiling: Ceiling): PutUp {
     const names = namesOf(takeOff.pieces), said = saidBefore(ceiling, names);
     const held = heldUp(ceiling, names), late = (id: string): number => { const own = held.pieces.get(id); return own ? latenessOf(own) : 0; };
     const befores = [...beforesOf(all, nearby, takeOff, ceiling), ...said], firstBay = firstBayOf(ceiling, takeOff, befores);
-    const { before, batches, stuck } = inOrder(all, befores, { firstBay, late });
-    const joints = biscuited(takeOff), up = new Map<string, Stood>();
+    const joints = biscuited(takeOff), up = new Map<string, Stood>(), walls = wallsOf(ceiling), openOf = middlesOf(ceiling);
+    const byId = new Map(all.map(one => [one.piece.id, one]));
+    const getsPast = ({ first, then }: Before): boolean => getsRound(byId.get(first)!, [byId.get(then)!], { nearby, walls, openOf });
+    const { before, batches, stuck } = inOrder(all, befores, { firstBay, late }, getsPast);
     const band = bandIn(batches);
-    const scene = { nearby, up, walls: wallsOf(ceiling), jointsOf: (id: string) => joints.get(id) ?? [], waysOf: waysOfClosing(ceiling, takeOff, { band }) };
+    const scene = { nearby, up, walls, openOf, jointsOf: (id: string) => joints.get(id) ?? [], waysOf: waysOfClosing(ceiling, takeOff, { band }) };
     const steps = batches.map(({ group: { kind, of }, pieces, at }, i): Step => ({
         number: i + 1, kind, of, at, ...together(pieces.flatMap(({ piece }) => held.pieces.get(piece.id) ?? [])),
         placings: pieces.map(one => {
@@ -36,7 +40,7 @@ export function putUp(ceiling: Ceiling): PutUp {
         }),
     }));
     const moved = steps.slice(1).map((step, i) => distance(steps[i]!.at, step.at)).filter(far => far > 0);
-    const cycle = cycleIn(stuck, before), ids = new Set(all.map(({ piece }) => piece.id)), isPiece = (id: string): boolean => ids.has(id);
+    const cycle = cycleIn(stuck, before), isPiece = (id: string): boolean => byId.has(id);
     return {
         steps: withJoined(steps), begin: held.begin, before, stuck: stuck.filter(isPiece), firstBay, cycle: cycle && ofPieces(cycle, isPiece),
         unknown: unknownNames(ceiling, names), band,
@@ -46,12 +50,26 @@ export function putUp(ceiling: Ceiling): PutUp {
 
 /**
  * What goes up late by custom alone goes up earlier where something else needs it to: a band before the trim that ends at it, where that has to be there before
- * bottoms that hang under it.
+ * bottoms that hang under it. Where that is not enough, since the text wants something up before what then hangs over it, what gets past round it need not come first.
  */
-function inOrder(all: readonly Stood[], before: readonly Before[], wishes: Wishes): Scheduled & { readonly before: readonly Before[] } {
-    const found = scheduled(all, before, wishes), stuck = new Set(found.stuck);
-    const needed = before.filter(({ why, first, then }) => why !== 'last' && why !== 'custom' || !stuck.has(first) || !stuck.has(then));
-    return needed.length === before.length ? { ...found, before } : { ...scheduled(all, needed, wishes), before: needed };
+function inOrder(
+    all: readonly Stood[], before: readonly Before[], wishes: Wishes, getsPast: (before: Before) => boolean,
+): Scheduled & { readonly before: readonly Before[] } {
+    let now = { ...scheduled(all, before, wishes), before };
+    for (const gives of [({ why }: Before) => why === 'last' || why === 'custom', (one: Before) => one.why === 'in-the-way' && getsPast(one)]) {
+        const stuck = new Set(now.stuck), needed = now.before.filter(one => !stuck.has(one.first) || !stuck.has(one.then) || !gives(one));
+        if (needed.length < now.before.length) now = { ...scheduled(all, needed, wishes), before: needed };
+    }
+    return now;
+}
+
+/** The middle of the coffer that a piece stands in, if it stands in one. */
+function middlesOf(ceiling: Ceiling): (piece: Piece) => Point | undefined {
+    const middles = new Map(arrangedOf(ceiling).exact.coffers.map(({ number, outline }) => {
+        const xs = outline.map(({ x }) => x), ys = outline.map(({ y }) => y);
+        return [number, { x: (Math.min(...xs) + Math.max(...xs)) / 2, y: (Math.min(...ys) + Math.max(...ys)) / 2 }] as const;
+    }));
+    return ({ coffer }) => (coffer === null ? undefined : middles.get(coffer));
 }
 
 function bandIn(batches: Scheduled['batches']): 'first' | 'last' {

@@ -52,7 +52,7 @@ function boxOf(blocks: readonly Block[]): Box {
 /** A way straight up to the place. */
 export const RIGHT_UNDER: Point = { x: 0, y: 0 };
 /** Deeper than any ceiling hangs: from there pieces are lifted. */
-const FAR_BELOW = 2 ** 30;
+export const FAR_BELOW = 2 ** 30;
 
 /** All that a piece passes through where it is lifted straight up, `aside` from its place. */
 export function lifted({ blocks }: Pick<Stood, 'blocks'>, { x, y }: Point): Block[] {

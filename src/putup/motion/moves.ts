@@ -22,6 +22,18 @@ export function besideMoves(aside: Point): [Move, ...Move[]] {
     return aside.x === 0 && aside.y === 0 ? [lift] : [lift, { kind: 'push', from: straight(aside, 0), to: HOME }];
 }
 
+/** Up so as it is held, then straight, level to its place or right under it, and up to it. */
+export function aroundMoves(held: Pose): [Move, ...Move[]] {
+    const level = straight(held.aside, held.below), under = straight(NOWHERE, held.below);
+    const isAside = held.aside.x !== 0 || held.aside.y !== 0;
+    return [
+        { kind: 'lift', from: { ...held, below: FROM }, to: held },
+        ...held.shape === 'straight' ? [] : [{ kind: held.shape === 'turned' ? 'turn' : 'swing', from: held, to: { ...held, angle: 0 } } as const],
+        ...isAside ? [{ kind: 'push', from: level, to: under } as const] : [],
+        ...held.below > 0 ? [{ kind: 'lift', from: under, to: HOME } as const] : [],
+    ];
+}
+
 /** What a way in makes of a piece and of the joints at its ends, and how it is moved. */
 export interface Plan {
     readonly moves: readonly [Move, ...Move[]];

@@ -8,23 +8,27 @@ export interface Bar { readonly length: Ticks; readonly thickness: Ticks }
 /** A place in it, or where that has come to: so far along from its first end, and down from its upper face, as it lies in its place. */
 export type Spot = readonly [along: number, down: number];
 
-/** A piece where it lies: its first end is the one to the west or north. `way`: one tick long. `start`: how far along its way it begins. */
-export interface Frame extends Bar { readonly way: Point; readonly start: number; readonly top: Ticks }
+/** A piece where it lies: its first end is the one to the west or north. `way`: one tick long. `start`: how far along its way it begins. `middle`: on the plan. */
+export interface Frame extends Bar { readonly way: Point; readonly start: number; readonly top: Ticks; readonly middle: Point }
 
 /** `outline`: all its corners on the plan. */
 export function frameOf({ corners: [first, second] }: Pick<Piece, 'corners'>, outline: readonly Point[], top: Ticks, foot: Ticks): Frame {
     const long = Math.hypot(second.x - first.x, second.y - first.y) || 1, way = { x: (second.x - first.x) / long, y: (second.y - first.y) / long };
     const along = outline.map(({ x, y }) => x * way.x + y * way.y), start = Math.min(...along);
-    return { way, start, length: Math.max(...along) - start, top, thickness: foot - top };
+    const xs = outline.map(({ x }) => x), ys = outline.map(({ y }) => y), half = (all: readonly number[]): number => (Math.min(...all) + Math.max(...all)) / 2;
+    return { way, start, length: Math.max(...along) - start, top, thickness: foot - top, middle: { x: half(xs), y: half(ys) } };
 }
 
 /**
- * Where a place in a piece is while it has this pose, seen from its side. The piece leans and bends about the level across it, so what is across stays.
+ * Where a place in a piece is while it has this pose, seen from its side; one that is turned on the plan alone stays as it is. The piece leans and bends about the level across it, so what is across stays.
  * See `Pose` for what the shapes are; a bow is that of a beam with one load in its middle, an arc that of a circle.
  */
 export function spotIn([along, down]: Spot, { shape, angle, low }: Pick<Pose, 'shape' | 'angle' | 'low'>, bar: Bar): Spot {
-    if (shape === 'straight' || angle === 0) return [along, down];
-    if (shape === 'leaning') return low === 1 ? leaning([along, down], angle, bar) : mirrored(leaning([bar.length - along, down], angle, bar), bar);
+    if (shape === 'straight' || shape === 'turned' || angle === 0) return [along, down];
+    if (shape === 'leaning' || shape === 'tipped') {
+        const turned = shape === 'leaning' ? leaning : tipped;
+        return low === 1 ? turned([along, down], angle, bar) : mirrored(turned([bar.length - along, down], angle, bar), bar);
+    }
     // both halves alike
     if (along > bar.length / 2) return mirrored(spotIn([bar.length - along, down], { shape, angle, low }, bar), bar);
     if (shape === 'kneed') return leaning([along, down], angle, { ...bar, length: bar.length / 2 });
@@ -40,7 +44,16 @@ function mirrored([along, down]: Spot, { length }: Bar): Spot {
  * to the eye, or by what the edge of its lower face stands out, so that it never is in what it comes to.
  */
 function leaning([along, down]: Spot, angle: number, { length, thickness }: Bar): Spot {
-    const sin = Math.sin(angle), cos = Math.cos(angle), held = Math.max(length * (1 - cos), thickness * sin);
+    return heldOff([along, down], angle, thickness, Math.max(length * (1 - Math.cos(angle)), thickness * Math.sin(angle)));
+}
+
+/** The second end hangs lower, and the first is held off its place only so far that the edge of its lower face does not stand out. */
+function tipped(spot: Spot, angle: number, { thickness }: Bar): Spot {
+    return heldOff(spot, angle, thickness, thickness * Math.sin(angle));
+}
+
+function heldOff([along, down]: Spot, angle: number, thickness: Ticks, held: number): Spot {
+    const sin = Math.sin(angle), cos = Math.cos(angle);
     return [held + along * cos - down * sin, along * sin + down * cos + thickness / 2 * (1 - cos)];
 }
 
@@ -63,7 +76,11 @@ function across([along, down]: Spot, turned: number, off: number, thickness: num
 
 /** A place of a piece while it has this pose, x to the east, y to the south, z down from the ceiling. */
 export function placeIn({ x, y, z }: Place, pose: Pose, frame: Frame): Place {
-    const { way, start, top } = frame, from = x * way.x + y * way.y - start;
+    const { way, start, top, middle } = frame, from = x * way.x + y * way.y - start;
+    if (pose.shape === 'turned') {
+        const sin = Math.sin(pose.angle), cos = Math.cos(pose.angle), [east, south] = [x - middle.x, y - middle.y];
+        return { x: middle.x + east * cos - south * sin + pose.aside.x, y: middle.y + east * sin + south * cos + pose.aside.y, z: z + pose.below };
+    }
     const [along, down] = spotIn([from, z - top], pose, frame), by = along - from;
     return { x: x + way.x * by + pose.aside.x, y: y + way.y * by + pose.aside.y, z: top + down + pose.below };
 }

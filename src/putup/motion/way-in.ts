@@ -1,19 +1,13 @@
 import { biscuitOf, slotDepth } from '../../data/biscuits.ts';
-import { NEAR } from '../../dryfit/meetings.ts';
-import type { Block } from '../../dryfit/block.ts';
-import { TICKS_PER_INCH, type Ticks } from '../../quantity/ticks.ts';
+import { TICKS_PER_INCH } from '../../quantity/ticks.ts';
 import type { Closing } from '../../takeoff/closing/pieces.ts';
 import type { Way } from '../../takeoff/closing/ways.ts';
 import type { Stood } from '../stood.ts';
 import { plansOf, type Plan } from './moves.ts';
-import { frameOf, type Frame } from './pose.ts';
+import type { Frame } from './pose.ts';
+import { frameIn, GIVES, slicesOf, type Met, type Slice } from './slices.ts';
 import { runsInto, type Fast, type Part, type Passage } from './sweep.ts';
 
-/** What a piece may meet on its way: pieces that are up, with what it may be in each of them by plan, and the walls. */
-interface Met { readonly blocks: readonly Block[]; readonly allowed: Ticks }
-
-/** As much as the edges of a joint give, or are eased, where one is pressed past the other: what passes for a closed joint. Common practice, no source. */
-const GIVES = TICKS_PER_INCH / 64;
 /** So near the biscuits' figures, which are those of small angles, come to the true ones. */
 const HAIR = TICKS_PER_INCH / 256;
 /** As long are the parts at the ends, which come near to others; what is between them is far off. */
@@ -23,49 +17,8 @@ const PARTS = 12;
 
 /** How a closing piece gets to its place among `met` by this way in; undefined where it does not. */
 export function planIn(piece: Stood, closing: Closing, way: Way, met: readonly Met[]): Plan | undefined {
-    const outline = piece.blocks.flatMap(({ prism }) => prism.outline.map(([x, y]) => ({ x, y })));
-    const frame = frameOf(piece.piece, outline, piece.top, piece.foot);
-    const slices = met.flatMap(({ blocks, allowed }) => blocks.flatMap(block => slicesOf(piece, block, frame, allowed + piece.push + GIVES)));
+    const frame = frameIn(piece), slices = slicesOf(piece, frame, met);
     return plansOf(way, closing, frame).find(plan => gets(plan, { closing, frame, slices }));
-}
-
-/** A cut along a piece and through what stands beside it: from where to where each of them is there. */
-interface Slice { readonly own: readonly [from: number, to: number]; readonly fast: Fast; readonly allowed: number }
-
-/**
- * Where a piece turns about the level across it, each cut along it stays in its plane. So the cuts through the corners of both outlines tell all:
- * between two corners edges are straight.
- */
-function slicesOf({ blocks }: Stood, block: Block, frame: Frame, allowed: number): Slice[] {
-    return blocks.flatMap(own => {
-        const [low, high] = spread(own, frame), [least, most] = spread(block, frame);
-        const from = Math.max(low, least) + allowed, to = Math.min(high, most) - allowed;
-        if (from >= to || block.foot <= own.top) return [];
-        const between = [...corners(own, frame), ...corners(block, frame)].map(([, off]) => off).filter(off => off > from && off < to);
-        return [...new Set([from, ...between, to])].map((off): Slice => {
-            const at = reach(own, off, frame), [start, end] = reach(block, off, frame);
-            return { own: at, fast: { from: start, to: end, top: block.top - frame.top, foot: block.foot - frame.top }, allowed };
-        });
-    });
-}
-
-/** Corners of an outline: how far along the piece, and across. */
-function corners({ prism: { outline } }: Block, { way, start }: Frame): (readonly [along: number, off: number])[] {
-    return outline.map(([x, y]) => [x * way.x + y * way.y - start, y * way.x - x * way.y] as const);
-}
-function spread(block: Block, frame: Frame): readonly [number, number] {
-    const off = corners(block, frame).map(([, across]) => across);
-    return [Math.min(...off), Math.max(...off)];
-}
-/** From where to where along the piece an outline reaches in one cut. */
-function reach(block: Block, off: number, frame: Frame): readonly [number, number] {
-    const all = corners(block, frame), found: number[] = [];
-    all.forEach(([along, across], i) => {
-        const [next, nextAcross] = all[(i + 1) % all.length]!;
-        if ((across < off && nextAcross < off) || (across > off && nextAcross > off)) return;
-        if (across === nextAcross) found.push(along, next); else found.push(along + (next - along) * (off - across) / (nextAcross - across));
-    });
-    return [Math.min(...found), Math.max(...found)];
 }
 
 interface Scene { readonly closing: Closing; readonly frame: Frame; readonly slices: readonly Slice[] }
@@ -123,9 +76,4 @@ function pastBiscuits(plan: Plan, { ends, biscuits }: Closing, frame: Frame): bo
         const lips = [...plan.open ? [] : [part(0, deep, 0, upper - plan.wider)], part(0, deep, lower, thickness), part(deep, END + deep, 0, thickness)];
         return lips.every(lip => !anyInto(lip, plan, frame, fast, HAIR));
     });
-}
-
-/** What stands near: pieces that are up, and the walls. */
-export function metBy(others: readonly Stood[], walls: readonly Block[]): Met[] {
-    return [...others.map(({ blocks, push }) => ({ blocks, allowed: push })), { blocks: walls, allowed: NEAR }];
 }

@@ -64,7 +64,7 @@ function placingJson({ piece: { id }, path, blockedBy }: Placing, isUp: boolean,
 function poseJson({ aside, below, shape, angle, low }: Pose, length: (ticks: Ticks) => LengthJson): PoseJson {
     return {
         east: length(Math.round(aside.x)), south: length(Math.round(aside.y)), below: length(below), shape,
-        degrees: Math.round(angle * 180 / Math.PI * 1000) / 1000, low: shape === 'leaning' ? low === 0 ? 'first' : 'second' : null,
+        degrees: Math.round(angle * 180 / Math.PI * 1000) / 1000, low: shape === 'leaning' || shape === 'tipped' ? low === 0 ? 'first' : 'second' : null,
     };
 }
 

@@ -111,9 +111,9 @@ export interface PlacingJson {
     readonly isUp: boolean;
     /**
      * `up`: lifted straight up. `beside`: lifted beside its place, as far as `east` and `south` say, and pushed there. `over`: a closing piece, which
-     * biscuits at its ends keep from both: it goes in by `by`. `none`: no way was found.
+     * biscuits at its ends keep from both: it goes in by `by`. `around`: round what hangs in the way of a straight lift, as `moves` say. `none`: no way was found.
      */
-    readonly way: 'up' | 'beside' | 'over' | 'none';
+    readonly way: 'up' | 'beside' | 'around' | 'over' | 'none';
     readonly east: LengthJson | null;
     readonly south: LengthJson | null;
     /** The way in of a closing piece, and that of a run that is joined before it goes up. */
@@ -124,20 +124,21 @@ export interface PlacingJson {
     readonly blockedBy: readonly string[];
 }
 
-/** `lift`: straight up. `push`: level, to its place. `swing`: its low end up. `straighten`: what is bent, or in two halves. */
-export interface MoveJson { readonly kind: 'lift' | 'push' | 'swing' | 'straighten'; readonly from: PoseJson; readonly to: PoseJson }
+/** `lift`: straight up. `push`: level. `turn`: level, straight to how it lies. `swing`: its low end up. `straighten`: what is bent, or in two halves. */
+export interface MoveJson { readonly kind: 'lift' | 'push' | 'turn' | 'swing' | 'straighten'; readonly from: PoseJson; readonly to: PoseJson }
 
 /** How a piece stands, against how it stands in the end. */
 export interface PoseJson {
     readonly east: LengthJson; readonly south: LengthJson; readonly below: LengthJson;
     /**
-     * `leaning`: one end hangs lower. `bowed`: by one push in its middle; `arched`: as part of a circle; `kneed`: in two halves that hang where they meet. What
-     * that makes it shorter to the eye is taken off alike at both ends, or at its high end where it leans.
+     * `turned`: level, turned on the plan about its middle, from east towards south. `tipped`: one end hangs lower, the other is where it belongs. `leaning`: the same, but
+     * held off at its high end. `bowed`: by one push in its middle; `arched`: as part of a circle; `kneed`: in two halves that hang where they meet. What
+     * that makes it shorter to the eye is taken off alike at both ends, at its high end where it leans, at its low one where it is tipped.
      */
-    readonly shape: 'straight' | 'leaning' | 'bowed' | 'arched' | 'kneed';
-    /** Of the whole piece where it leans, of its ends where it is bent, of its halves. */
+    readonly shape: 'straight' | 'turned' | 'tipped' | 'leaning' | 'bowed' | 'arched' | 'kneed';
+    /** Of the whole piece where it is turned, tipped or leans, of its ends where it is bent, of its halves. */
     readonly degrees: number;
-    /** Where it leans: the end that hangs, `first` being that to the west or north. */
+    /** Where it is tipped or leans: the end that hangs, `first` being that to the west or north. */
     readonly low: 'first' | 'second' | null;
 }
 

@@ -50,16 +50,29 @@ function spotWords({ kind, name }: Spot): string {
 
 /** How pieces of a step go in that are not lifted straight up: their names, and the way. */
 export function waysIn(placings: readonly Placing[], tape: Tape): (readonly [pieces: string, way: string])[] {
-    const aside = placings.filter(({ path }) => path && !path.over && isBeside(path)), over = placings.filter(({ path }) => path?.over);
-    const none = placings.filter(({ path }) => !path);
+    const aside = placings.filter(({ path }) => path && !path.over && !path.around && isBeside(path)), over = placings.filter(({ path }) => path?.over);
+    const none = placings.filter(({ path }) => !path), around = placings.filter(({ path }) => path?.around);
     const names = (all: readonly Placing[]): string => listed(all.map(({ piece }) => nameInRoom(piece)));
     return [
         ...[...new Set(aside.map(one => heldOff(one.path!, tape)))]
             .map(how => [names(aside.filter(one => heldOff(one.path!, tape) === how)), `up ${how}, then pushed onto the biscuits`] as const),
+        ...[...grouped(around, one => aroundWords(one, tape)).entries()].map(([way, own]) => [names(own), way] as const),
         ...[...grouped(over, ({ path }) => shortWay(path!.by!)).entries()]
             .map(([way, own]) => [names(own), `${own.length > 1 ? 'closing pieces, each' : 'a closing piece'} ${way}`] as const),
         ...none.length > 0 ? [[names(none), `no way in was found: ${listed([...new Set(none.flatMap(({ blockedBy }) => blockedBy))].map(withoutRoom))} in the way`] as const] : [],
     ];
+}
+
+/** `up 9/16" to the south, 1 9/16" low, then pushed in over bottom-1, then up to its place`. */
+function aroundWords({ path, blockedBy }: Placing, tape: Tape): string {
+    const moves = path!.moves, [{ to: { shape, angle, low, below } }] = moves as [Path['moves'][number]], degrees = Math.round(Math.abs(angle) * 180 / Math.PI);
+    const over = `over ${listed(blockedBy.map(withoutRoom))}`, last = below > 0 ? `, then up the last ${printMark(below, tape)}` : '';
+    const beside = isBeside(path!) ? `${heldOff(path!, tape)} of its place` : '';
+    switch (shape) {
+        case 'turned': return `turned ${degrees}° on the plan in the middle of its coffer and lifted past what hangs there, turned straight and pushed in ${over}${last}`;
+        case 'tipped': return `its ${low === 0 ? 'east or south' : 'west or north'} end first, the other hanging (${degrees}°)${beside && `, ${beside}`}, swung up ${beside ? `and pushed in ${over}` : over}${last}`;
+        default: return `up ${beside}, then pushed in ${over}${last}`;
+    }
 }
 
 /** `1/2" to the west`. */

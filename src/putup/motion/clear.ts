@@ -1,0 +1,60 @@
+import { blockOf, separation, type Block } from '../../dryfit/block.ts';
+import { NEAR } from '../../dryfit/meetings.ts';
+import { hull } from '../../plane/hull.ts';
+import type { Move, Pose } from '../model.ts';
+import { clash, FAR_BELOW, type Stood } from '../stood.ts';
+import { placeIn, poseAt, type Frame } from './pose.ts';
+import { frameIn, GIVES, slicesOf, type Met } from './slices.ts';
+import { runsInto } from './sweep.ts';
+
+/** What a piece runs into on its moves, the first of which comes from far below. */
+export function hitOn(piece: Stood, moves: readonly Move[], met: readonly Met[]): Met[] {
+    const frame = frameIn(piece);
+    const passages = moves.map((move, i): ((other: Met) => boolean) => {
+        if (move.from.shape === 'tipped') return tipsInto(piece, move);
+        if (move.kind === 'turn') return turnsInto(piece, frame, move);
+        const swept = sweptBy(piece, frame, move, i === 0);
+        return other => clash(swept, other.blocks, other.allowed + piece.push);
+    });
+    return met.filter(other => passages.some(runs => runs(other)));
+}
+
+/** All that it passes through on a lift or a level push; turned on the plan or not. */
+function sweptBy({ blocks }: Stood, frame: Frame, { kind, from, to }: Move, isFirst: boolean): Block[] {
+    return blocks.map(({ prism: { outline, top, foot } }) => (kind === 'lift'
+        ? blockOf({ outline: outlineIn(outline, to, frame), top: top + to.below, foot: isFirst ? FAR_BELOW : foot + from.below })
+        : blockOf({ outline: hull([...outlineIn(outline, from, frame), ...outlineIn(outline, to, frame)]), top: top + to.below, foot: foot + to.below })));
+}
+
+function outlineIn(outline: Block['prism']['outline'], pose: Pose, frame: Frame): Block['prism']['outline'] {
+    return outline.map(([x, y]) => { const place = placeIn({ x, y, z: 0 }, pose, frame); return [Math.round(place.x), Math.round(place.y)] as const; });
+}
+
+/** Turned level about its middle, in steps as long as the two are apart, and of a hair where they touch: nothing is stepped over. */
+function turnsInto({ blocks, push }: Stood, frame: Frame, move: Move): (other: Met) => boolean {
+    const { below } = move.to, far = Math.max(...blocks.flatMap(({ prism }) => prism.outline.map(([x, y]) => Math.hypot(x - frame.middle.x, y - frame.middle.y))));
+    const speed = Math.max(1, far * Math.abs(move.from.angle - move.to.angle));
+    const comesInto = (own: Block, block: Block, allowed: number): boolean => {
+        if (own.top + below >= block.foot || block.top >= own.foot + below) return false;
+        for (let share = 0; ; share = Math.min(1, share)) {
+            const outline = outlineIn(own.prism.outline, poseAt(move, share), frame);
+            const apart = separation(blockOf({ outline, top: own.top + below, foot: own.foot + below }), block);
+            if (apart < -(allowed + NEAR)) return true;
+            if (share >= 1) return false;
+            share += Math.max(NEAR, apart + allowed) / speed;
+        }
+    };
+    return other => blocks.some(own => other.blocks.some(block => comesInto(own, block, other.allowed + push + GIVES)));
+}
+
+/** One end first: from there on it is looked at as if its place were where it is swung up to. */
+function tipsInto(piece: Stood, move: Move): (other: Met) => boolean {
+    const { aside } = move.to, home = { ...move, from: { ...move.from, aside: NOWHERE }, to: { ...move.to, aside: NOWHERE } };
+    const blocks = piece.blocks.map(({ prism: { outline, top, foot } }) =>
+        blockOf({ outline: outline.map(([x, y]) => [Math.round(x + aside.x), Math.round(y + aside.y)] as const), top, foot }));
+    const there = { ...piece, blocks }, frame = frameIn(there);
+    // its corners on the plan are those of its place, and only tell which way it runs
+    return other => slicesOf(there, frame, [other]).some(({ own: [from, to], fast, allowed }) =>
+        runsInto([[from, 0], [to, 0], [to, frame.thickness], [from, frame.thickness]], { move: home, bar: frame }, fast, allowed));
+}
+const NOWHERE = { x: 0, y: 0 };
