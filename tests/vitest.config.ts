@@ -33,7 +33,7 @@ const long = [
     ...['built', 'failing-folder', 'most-files', 'rehearsal', 'special-files', 'writing'].map(name => `tests/cli/${name}.test.ts`),
     ...['branches', 'known-optima', 'second-solver', 'whole-model'].map(name => `tests/cutting/solve/${name}.test.ts`),
     ...['calm/typed', 'features/grid-actions', 'late/late', 'repository', 'unbroken', 'words'].map(name => `tests/server/${name}.test.ts`), ...alone,
-    'tests/dryfit/pooled.test.ts', 'tests/hostile/hostile.test.ts', 'tests/language/elaborate/huge.test.ts', 'tests/putup/replay.test.ts', 'tests/standing/one-plan.test.ts', 'tests/standing/properties.test.ts',
+    'tests/dryfit/pooled.test.ts', 'tests/hostile/hostile.test.ts', 'tests/language/elaborate/huge.test.ts', 'tests/putup/around.test.ts', 'tests/putup/replay.test.ts', 'tests/standing/one-plan.test.ts', 'tests/standing/properties.test.ts',
     'tests/suggest/random.test.ts', 'tests/suggest/suggestions.test.ts', 'tests/takeoff/random-ceilings.test.ts',
 ];
 const isNamed = process.argv.some(word => word.startsWith('tests/') && word !== 'tests/vitest.config.ts');

@@ -18,6 +18,33 @@ export function cycleIn(stuck: readonly string[], befores: readonly Before[]): C
     return around(on, waits);
 }
 
+/**
+ * Those of the edges that are in a circle: what comes first waits in the end for what comes after it. By Kosaraju's two walks, along the edges and
+ * back, without recursion.
+ */
+export function inCircles(befores: readonly Before[]): Set<Before> {
+    const after = grouped(befores, ({ first }) => first), earlier = grouped(befores, ({ then }) => then);
+    const ids = [...new Set(befores.flatMap(({ first, then }) => [first, then]))], left: string[] = [], seen = new Set<string>();
+    for (const start of ids) {
+        const path = seen.has(start) ? [] : [{ id: start, next: 0 }];
+        seen.add(start);
+        while (path.length > 0) {
+            const on = path.at(-1)!, edge = after.get(on.id)?.[on.next++];
+            if (!edge) { left.push(on.id); path.pop(); } else if (!seen.has(edge.then)) { seen.add(edge.then); path.push({ id: edge.then, next: 0 }); }
+        }
+    }
+    const knot = new Map<string, string>();
+    for (const root of left.reverse()) {
+        if (knot.has(root)) continue;
+        knot.set(root, root);
+        const row = [root];
+        for (let i = 0; i < row.length; i++) {
+            for (const { first } of earlier.get(row[i]!) ?? []) if (!knot.has(first)) { knot.set(first, root); row.push(first); }
+        }
+    }
+    return new Set(befores.filter(({ first, then }) => knot.get(first) === knot.get(then)));
+}
+
 /** A circle of pieces alone: what stands in it for many pieces is left out, and the piece after it waits for the one before. */
 export function ofPieces(cycle: Cycle, isPiece: (id: string) => boolean): Cycle {
     const start = cycle.findIndex(({ first }) => isPiece(first)), edges = [...cycle.slice(start), ...cycle.slice(0, start)], merged: Before[] = [];

@@ -53,8 +53,9 @@ export interface Move { readonly kind: 'lift' | 'push' | 'turn' | 'swing' | 'str
 
 /**
  * The way a piece takes to its place: its moves one after the other, the last of which ends there. It is lifted straight up, `aside` from its place (ticks on
- * the plan; nothing: right under it), and then pushed there; past what hangs in the way turned or tipped too, and lower than its place: see motion/around.ts. `over`: not past the biscuits that stand out at its ends but over them: `by` what way in. `around`: not onto
- * biscuits but round what hangs in the way.
+ * the plan; nothing: right under it), and then pushed there; past what hangs in the way turned or tipped too, and lower than its place: see
+ * motion/around.ts. `over`: not past the biscuits that stand out at its ends but over them: `by` what way in. `around`: not onto biscuits but round what
+ * hangs in the way.
  */
 export interface Path { readonly aside: Point; readonly over: boolean; readonly by?: Way; readonly around?: true; readonly moves: readonly Move[] }
 

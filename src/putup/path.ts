@@ -7,7 +7,7 @@ import type { Way } from '../takeoff/closing/ways.ts';
 import type { ClosingWays } from './motion/closing-ways.ts';
 import type { Path, Placing } from './model.ts';
 import { besideMoves } from './motion/moves.ts';
-import { wayAround } from './motion/around.ts';
+import { roundabout, wayAround } from './motion/around.ts';
 import { metBy, wallsMet } from './motion/slices.ts';
 import { planIn } from './motion/way-in.ts';
 import type { Nearby } from './nearby.ts';
@@ -27,10 +27,10 @@ interface Scene {
 const CLEAR = TICKS_PER_INCH / 16;
 
 /**
- * The way on which a piece gets to its place among those that are up: straight up, or round what hangs in the way; past biscuits, lifted so far aside that it clears them, and pushed
- * onto them. Biscuits that stand out at two ends and look at each other leave no such way: then it has to go over them, which the ways in
- * of closing pieces say how: the one that is said, or the first that works. What it passes through on its way must be free, walls included: that is tried on
- * the solids of the dry fit, bent and leaning as it is on that way.
+ * The way on which a piece gets to its place among those that are up: straight up, or round what hangs in the way; past biscuits, lifted so far aside that
+ * it clears them, and pushed onto them. Biscuits that stand out at two ends and look at each other leave no such way: then it has to go over them, which
+ * the ways in of closing pieces say how: the one that is said, or the first that works. What it passes through on its way must be free, walls included:
+ * that is tried on the solids of the dry fit, bent and leaning as it is on that way.
  */
 export function pathOf(piece: Stood, scene: Scene): Placing {
     const reaches = reachesOf(piece, scene.jointsOf(piece.piece.id), scene.up), blockedBy = inTheWay(piece, RIGHT_UNDER, scene);
@@ -49,8 +49,7 @@ type Room = Pick<Scene, 'nearby' | 'walls' | 'openOf'>;
 
 /** Round what hangs in the way of its straight lift. */
 function around(piece: Stood, blockedBy: readonly string[], scene: Scene): Path | null {
-    const { box: { west, east, north, south } } = piece, far = Math.max(east - west, south - north), { nearby, up } = scene;
-    const near = [...nearby.within({ west: west - far, east: east + far, north: north - far, south: south + far })].filter(other => up.has(other.piece.id));
+    const { nearby, up, openOf } = scene, near = [...nearby.within(roundabout(piece, openOf(piece.piece)))].filter(other => up.has(other.piece.id));
     return roundThem(piece, blockedBy, near, scene);
 }
 

@@ -7,7 +7,7 @@ import { takeOffOf } from '../takeoff/take-off.ts';
 import { beforesOf } from './before.ts';
 import { biscuited } from './biscuit-reach.ts';
 import { firstBayOf } from './first-bay.ts';
-import { cycleIn, ofPieces } from './graph.ts';
+import { cycleIn, inCircles, ofPieces } from './graph.ts';
 import type { Before, PutUp, Step } from './model.ts';
 import { Nearby } from './nearby.ts';
 import { waysOfClosing } from './motion/closing-ways.ts';
@@ -49,15 +49,17 @@ export function putUp(ceiling: Ceiling): PutUp {
 }
 
 /**
- * What goes up late by custom alone goes up earlier where something else needs it to: a band before the trim that ends at it, where that has to be there before
- * bottoms that hang under it. Where that is not enough, since the text wants something up before what then hangs over it, what gets past round it need not come first.
+ * What goes up late by custom alone goes up earlier where something else needs it to: a band before the trim that ends at it, where that has to be there
+ * before bottoms that hang under it. Where that is not enough, since the text wants something up before what it then hangs in the way of, what gets round it
+ * need not come first.
  */
 function inOrder(
     all: readonly Stood[], before: readonly Before[], wishes: Wishes, getsPast: (before: Before) => boolean,
 ): Scheduled & { readonly before: readonly Before[] } {
     let now = { ...scheduled(all, before, wishes), before };
     for (const gives of [({ why }: Before) => why === 'last' || why === 'custom', (one: Before) => one.why === 'in-the-way' && getsPast(one)]) {
-        const stuck = new Set(now.stuck), needed = now.before.filter(one => !stuck.has(one.first) || !stuck.has(one.then) || !gives(one));
+        if (now.stuck.length === 0) break;
+        const circles = inCircles(now.before), needed = now.before.filter(one => !circles.has(one) || !gives(one));
         if (needed.length < now.before.length) now = { ...scheduled(all, needed, wishes), before: needed };
     }
     return now;

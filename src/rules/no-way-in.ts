@@ -23,8 +23,9 @@ export const noWayIn = defineRule({
     title: 'A piece cannot get to its place when its turn comes',
     explanation: `
 Every piece is put up in the order of the steps among all that is up by then: lifted straight up, or beside its place and pushed
-there, and a closing piece by the way in that the text says, leaning or bent as it is on that way. Where it runs into something,
-or the way is not one for it, the piece cannot be put up as it is written.
+there, and a closing piece by the way in that the text says, leaning or bent as it is on that way. What something hangs in the way of
+is tried beside its place, one end first, and turned on the plan in its coffer. Where it runs into something, or the way is not one for
+it, the piece cannot be put up as it is written.
 
 \`closing swung\` is for a bottom with biscuits at one end: that end goes onto them, and the other is swung up. One of 48" between two
 bottoms that run through has biscuits at both ends, 11/32" each, and cannot be swung onto the second. With its slots opened to the back,

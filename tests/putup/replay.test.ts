@@ -5,51 +5,16 @@ import type { Ceiling } from '../../src/ceiling/model.ts';
 import { dryFitOf } from '../../src/pipeline/inspect-closely.ts';
 import { closingPieces } from '../../src/putup/closing/pieces.ts';
 import { putUp } from '../../src/putup/put-up.ts';
-import { TICKS_PER_INCH } from '../../src/quantity/ticks.ts';
 import { takeOffOf } from '../../src/takeoff/take-off.ts';
 import { ceilings } from '../dryfit/ceilings.ts';
 import { exampleRoom } from '../support/example-room.ts';
 import { runs } from '../support/full.ts';
 import { CeilingHouse } from '../takeoff/look-at-ceiling.ts';
 import { randomCeilings } from '../takeoff/random-ceilings.ts';
-import type { Path } from '../../src/putup/model.ts';
-import { bentWay, inEachOther, ready, standing, swept, type Mesh, type Move } from './swept.ts';
+import { DEEP, HAIR, replayed, SHRUNK } from './replayed.ts';
+import { inEachOther, ready, standing, swept } from './swept.ts';
 
 beforeAll(ready);
-
-/** More than the tape rounds, presses push and spacers are tight. */
-const SHRUNK = 0.05, HAIR = 0.02, DEEP = 60;
-
-/**
- * The order once more, by meshes: every piece of the list is put up once, after all that it waits for, on the way that is said; what it passes
- * through is free of all that is up. Gives how many were put up.
- */
-function replayed(ceiling: Ceiling): number {
-    const { steps, stuck, before, cycle } = putUp(ceiling), solids = new Map(dryFitOf(ceiling).solids.map(solid => [solid.piece.id, solid]));
-    expect([stuck, cycle]).toEqual([[], null]);
-    const placings = steps.flatMap(step => step.placings), at = new Map(placings.map(({ piece }, i) => [piece.id, i]));
-    expect([...at.keys()].sort()).toEqual(takeOffOf(ceiling).pieces.map(({ id }) => id).filter(id => solids.has(id)).sort());
-    expect(placings.length).toBe(at.size);
-    // the first bay is tried in one go, and of what is cut for the others nothing is up before it
-    const kinds = steps.map(({ kind }) => kind), bay = kinds.indexOf('first-bay');
-    expect(kinds.lastIndexOf('first-bay')).toBe(bay);
-    if (bay >= 0) expect(kinds.slice(0, bay).filter(kind => kind !== 'blocking' && kind !== 'panel')).toEqual([]);
-    for (const { first, then } of before) expect(at.get(first)!, `${first} before ${then}`).toBeLessThan(at.get(then)!);
-    const up: Mesh[] = [];
-    for (const { piece, path } of placings) {
-        const own = standing(solids.get(piece.id)!, SHRUNK);
-        expect(path, piece.id).not.toBeNull();
-        const way = path!.moves.every(({ from: { shape } }) => shape === 'straight') ? straightWay(own, path!) : bentWay(solids.get(piece.id)!, path!, SHRUNK, DEEP);
-        for (const other of up) expect(inEachOther(way, other), piece.id).toBeLessThan(HAIR);
-        up.push(own);
-    }
-    return placings.length;
-}
-
-function straightWay(own: Mesh, { aside }: Path): Mesh {
-    const beside: Move = [aside.x / TICKS_PER_INCH, aside.y / TICKS_PER_INCH, 0], below: Move = [beside[0], beside[1], DEEP];
-    return [...swept(own, below, beside), ...swept(own, beside, [0, 0, 0])];
-}
 
 test('the example goes up', () => {
     expect(replayed(layOut(exampleRoom()).ceiling!)).toBe(takeOffOf(layOut(exampleRoom()).ceiling!).pieces.length);

@@ -23,13 +23,15 @@ const mesh = (parts: readonly Manifold[]): Mesh => parts.map(is => ({ is, box: i
 
 /** The piece where it stands, `shrunk` inches at every corner towards its middle, so that what only touches is not in each other. */
 export function standing({ prisms }: Solid, shrunk: number): Mesh {
-    return mesh(prisms.map(({ outline, top, foot }) => {
-        const middleOf = (all: readonly number[]): number => (Math.min(...all) + Math.max(...all)) / 2;
-        const cx = middleOf(outline.map(([x]) => inch(x))), cy = middleOf(outline.map(([, y]) => inch(y))), cz = inch(top + foot) / 2;
-        const by = (value: number, middle: number): number => value - Math.sign(value - middle) * Math.min(shrunk, Math.abs(value - middle));
-        const corners = outline.flatMap(([x, y]) => [top, foot].map((z): [number, number, number] => [by(inch(x), cx), by(inch(y), cy), by(inch(z), cz)]));
-        return module!.Manifold.hull(corners);
-    }));
+    const inches = ({ x, y, z }: At): [number, number, number] => [inch(x), inch(y), inch(z)];
+    return mesh(prisms.map(prism => module!.Manifold.hull(cornersOf(prism, shrunk).map(inches))));
+}
+
+function cornersOf({ outline, top, foot }: Solid['prisms'][number], shrunk: number): At[] {
+    const middleOf = (all: readonly number[]): number => (Math.min(...all) + Math.max(...all)) / 2, most = shrunk * TICKS_PER_INCH;
+    const cx = middleOf(outline.map(([x]) => x)), cy = middleOf(outline.map(([, y]) => y)), cz = (top + foot) / 2;
+    const by = (value: number, middle: number): number => value - Math.sign(value - middle) * Math.min(most, Math.abs(value - middle));
+    return outline.flatMap(([x, y]) => [top, foot].map((z): At => ({ x: by(x, cx), y: by(y, cy), z: by(z, cz) })));
 }
 
 /** All that it passes through from `from` to `to`, moves from its place. */
@@ -38,23 +40,25 @@ export function swept(parts: Mesh, from: Move, to: Move): Mesh {
 }
 
 /**
- * All that it passes through on a way on which it leans or is bent: short lengths of each of its prisms, at places of the way that are near each other, and of
- * every two that follow each other the hull. Lifted from `deep` inches below.
+ * All that it passes through on a way on which it is turned, leans or is bent: each of its prisms, in short lengths where it is bent, at places of the way that
+ * are near each other, and of every two that follow each other the hull. Lifted from `deep` inches below at first.
  */
 export function bentWay(solid: Solid, { moves }: Path, shrunk: number, deep: number): Mesh {
     const { piece, prisms } = solid, outline = prisms.flatMap(prism => prism.outline.map(([x, y]) => ({ x, y })));
     const frame = frameOf(piece, outline, Math.min(...prisms.map(({ top }) => top)), Math.max(...prisms.map(({ foot }) => foot)));
-    const parts = prisms.flatMap(prism => lengthsOf(prism, frame, shrunk)), found: Manifold[] = [];
+    const isStiff = moves.every(({ from: { shape } }) => STIFF.includes(shape));
+    const parts = prisms.flatMap(prism => (isStiff ? [cornersOf(prism, shrunk)] : lengthsOf(prism, frame, shrunk))), found: Manifold[] = [];
     const at = (part: readonly At[], pose: Pose, below = 0): [number, number, number][] => part.map(place => {
         const { x, y, z } = placeIn(place, pose, frame);
         return [inch(x), inch(y), inch(z) + below];
     });
-    for (const move of moves) for (const part of parts) {
-        if (move.kind === 'lift') { found.push(module!.Manifold.hull([...at(part, move.to), ...at(part, move.to, deep)])); continue; }
+    for (const [n, move] of moves.entries()) for (const part of parts) {
+        if (move.kind === 'lift') { found.push(module!.Manifold.hull([...at(part, move.to), ...at(part, move.to, n === 0 ? deep : inch(move.from.below - move.to.below))])); continue; }
         for (let i = 0; i < STEPS; i++) found.push(module!.Manifold.hull([...at(part, poseAt(move, i / STEPS)), ...at(part, poseAt(move, (i + 1) / STEPS))]));
     }
     return mesh(found);
 }
+const STIFF: readonly Pose['shape'][] = ['straight', 'turned', 'tipped'];
 interface At { readonly x: number; readonly y: number; readonly z: number }
 /** Poses of a move, and lengths of a piece; both halves of a knee have their own. */
 const STEPS = 40, LENGTHS = 12;

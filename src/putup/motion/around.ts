@@ -1,12 +1,12 @@
 import type { Point } from '../../plane/point.ts';
 import { TICKS_PER_INCH, type Ticks } from '../../quantity/ticks.ts';
 import type { Path, Pose } from '../model.ts';
-import type { Stood } from '../stood.ts';
+import type { Box, Stood } from '../stood.ts';
 import { hitOn } from './clear.ts';
 import { aroundMoves } from './moves.ts';
 import type { Met } from './slices.ts';
 
-/** What a piece has to get past: `hanging` is in the way of its straight lift, `met` is all that stands near. `open`: the middle of the coffer that it stands in. */
+/** What a piece has to get past: `hanging` is in the way of its straight lift, `met` is all that stands near. `open`: the middle of the coffer it stands in. */
 interface Obstacles { readonly hanging: readonly Met[]; readonly met: readonly Met[]; readonly open: Point | undefined }
 
 /** So much clear of what it is lifted past. Common practice, no source. */
@@ -51,13 +51,30 @@ function poseOf(shape: Pose['shape'], aside: Point, degrees: number): Pose {
     return { shape, aside, below: 0, angle: degrees * Math.PI / 180, low: 1 };
 }
 
+/** So far beside its place a piece is lifted at most, where it is not to the middle of its coffer: its length. */
+function reachOf({ box: { west, east, north, south } }: Stood): number {
+    return Math.hypot(east - west, south - north);
+}
+
+/** The box of all that it may come to on any of these ways. */
+export function roundabout(piece: Stood, open: Point | undefined): Box {
+    const { west, east, north, south } = piece.box, far = 2 * reachOf(piece), out = open ? outTo(open, piece) : NOWHERE;
+    return {
+        west: west - far + Math.min(0, out.x), east: east + far + Math.max(0, out.x),
+        north: north - far + Math.min(0, out.y), south: south + far + Math.max(0, out.y),
+    };
+}
+
 /** Out along its normal, as far as the open is: along its length it stays between what it fits between. */
 function outTo(open: Point, { middle, way }: Stood): Point {
     const off = (open.y - middle.y) * way.x - (open.x - middle.x) * way.y;
     return { x: Math.round(0 - way.y * off), y: Math.round(way.x * off) };
 }
 
-/** Beside its place, just clear of one or more of what hangs there: along its normals, then along its length, those towards the open first. */
+/**
+ * Beside its place, by no more than its length, just clear of one or more of what hangs there: along its normals, then along its length, those
+ * towards the open first.
+ */
 function asidesOf(piece: Stood, hanging: readonly Met[], open: Point | undefined): Point[] {
     const { way } = piece, normal = { x: 0 - way.y, y: way.x };
     const towards = (one: Point): number => (open ? (open.x - piece.middle.x) * one.x + (open.y - piece.middle.y) * one.y : 0);
@@ -65,6 +82,7 @@ function asidesOf(piece: Stood, hanging: readonly Met[], open: Point | undefined
     return [...both(normal), ...both(way)].flatMap(one => {
         const along = (blocks: Stood['blocks']): number[] => blocks.flatMap(({ prism }) => prism.outline.map(([x, y]) => x * one.x + y * one.y));
         const least = Math.min(...along(piece.blocks)), offs = hanging.map(({ blocks }): Ticks => Math.max(...along(blocks)) - least + CLEAR);
-        return [...new Set(offs)].sort((a, b) => a - b).map(off => ({ x: Math.round(one.x * off), y: Math.round(one.y * off) }));
+        const near = [...new Set(offs.filter(off => off <= reachOf(piece)))].sort((a, b) => a - b);
+        return near.map(off => ({ x: Math.round(one.x * off), y: Math.round(one.y * off) }));
     });
 }

@@ -8,7 +8,7 @@ export interface Bar { readonly length: Ticks; readonly thickness: Ticks }
 /** A place in it, or where that has come to: so far along from its first end, and down from its upper face, as it lies in its place. */
 export type Spot = readonly [along: number, down: number];
 
-/** A piece where it lies: its first end is the one to the west or north. `way`: one tick long. `start`: how far along its way it begins. `middle`: on the plan. */
+/** A piece where it lies: its first end is to the west or north. `way`: one tick long. `start`: how far along its way it begins. `middle`: on the plan. */
 export interface Frame extends Bar { readonly way: Point; readonly start: number; readonly top: Ticks; readonly middle: Point }
 
 /** `outline`: all its corners on the plan. */
@@ -20,8 +20,9 @@ export function frameOf({ corners: [first, second] }: Pick<Piece, 'corners'>, ou
 }
 
 /**
- * Where a place in a piece is while it has this pose, seen from its side; one that is turned on the plan alone stays as it is. The piece leans and bends about the level across it, so what is across stays.
- * See `Pose` for what the shapes are; a bow is that of a beam with one load in its middle, an arc that of a circle.
+ * Where a place in a piece is while it has this pose, seen from its side; one that is turned on the plan alone stays as it is. The piece leans and bends
+ * about the level across it, so what is across stays. See `Pose` for what the shapes are; a bow is that of a beam with one load in its middle, an arc that
+ * of a circle.
  */
 export function spotIn([along, down]: Spot, { shape, angle, low }: Pick<Pose, 'shape' | 'angle' | 'low'>, bar: Bar): Spot {
     if (shape === 'straight' || shape === 'turned' || angle === 0) return [along, down];

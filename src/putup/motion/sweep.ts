@@ -21,6 +21,12 @@ export function runsInto(part: Part, passage: Passage, fast: Fast, allowed: numb
     return passage.move.kind === 'lift' ? isOver(outlineAt(part, passage, 1), fast, allowed) : comesInto(part, passage, fast, allowed);
 }
 
+/** The same at a few places of the way alone: most of what does not go is seen at a glance. */
+export function isSeenIn(part: Part, passage: Passage, fast: Fast, allowed: number): boolean {
+    return GLANCES.some(share => apartOf(outlineAt(part, passage, share), fast) < -(allowed + NEAR));
+}
+const GLANCES = [0, 1 / 2, 3 / 4, 7 / 8];
+
 function outlineAt(part: Part, { move, bar }: Passage, share: number): Spot[] {
     const pose = poseAt(move, share), aside = pose.aside.x * bar.way.x + pose.aside.y * bar.way.y;
     return part.map(spot => { const [along, down] = spotIn(spot, pose, bar); return [along + aside, down + pose.below] as const; });
@@ -52,7 +58,7 @@ function comesInto(part: Part, passage: Passage, fast: Fast, allowed: number): b
 /** No place of the part moves farther than this on the whole way, in ticks: as far as it is from what it turns about, and what it is moved level meanwhile. */
 function fastest(part: Part, { move: { from, to }, bar: { length, thickness } }: Passage): number {
     const pose = from.shape === 'straight' ? to : from, middle = length / 2;
-    const turns = (along: number): number => (pose.shape === 'leaning' ? pose.low === 1 ? along : length - along : middle - Math.abs(along - middle));
+    const turns = (along: number): number => (pose.shape === 'leaning' || pose.shape === 'tipped' ? pose.low === 1 ? along : length - along : middle - Math.abs(along - middle));
     const far = Math.max(...part.map(([along]) => turns(along))) + thickness + length * Math.max(from.angle, to.angle);
     const level = Math.hypot(from.aside.x - to.aside.x, from.aside.y - to.aside.y);
     return Math.max(1, far * Math.abs(from.angle - to.angle) + Math.abs(from.below - to.below) + level);

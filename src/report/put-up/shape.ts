@@ -111,7 +111,8 @@ export interface PlacingJson {
     readonly isUp: boolean;
     /**
      * `up`: lifted straight up. `beside`: lifted beside its place, as far as `east` and `south` say, and pushed there. `over`: a closing piece, which
-     * biscuits at its ends keep from both: it goes in by `by`. `around`: round what hangs in the way of a straight lift, as `moves` say. `none`: no way was found.
+     * biscuits at its ends keep from both: it goes in by `by`. `around`: round what hangs in the way of a straight lift, as `moves` say. `none`: no way
+     * was found.
      */
     readonly way: 'up' | 'beside' | 'around' | 'over' | 'none';
     readonly east: LengthJson | null;
@@ -131,8 +132,8 @@ export interface MoveJson { readonly kind: 'lift' | 'push' | 'turn' | 'swing' | 
 export interface PoseJson {
     readonly east: LengthJson; readonly south: LengthJson; readonly below: LengthJson;
     /**
-     * `turned`: level, turned on the plan about its middle, from east towards south. `tipped`: one end hangs lower, the other is where it belongs. `leaning`: the same, but
-     * held off at its high end. `bowed`: by one push in its middle; `arched`: as part of a circle; `kneed`: in two halves that hang where they meet. What
+     * `turned`: level, turned on the plan about its middle, from east towards south. `tipped`: one end hangs lower, the other is where it belongs.
+     * `leaning`: the same, but held off at its high end. `bowed`: by one push in its middle; `arched`: as part of a circle; `kneed`: in two halves that hang where they meet. What
      * that makes it shorter to the eye is taken off alike at both ends, at its high end where it leans, at its low one where it is tipped.
      */
     readonly shape: 'straight' | 'turned' | 'tipped' | 'leaning' | 'bowed' | 'arched' | 'kneed';

@@ -64,13 +64,14 @@ export function waysIn(placings: readonly Placing[], tape: Tape): (readonly [pie
 }
 
 /** `up 9/16" to the south, 1 9/16" low, then pushed in over bottom-1, then up to its place`. */
-function aroundWords({ path, blockedBy }: Placing, tape: Tape): string {
+function aroundWords({ piece: { box }, path, blockedBy }: Placing, tape: Tape): string {
     const moves = path!.moves, [{ to: { shape, angle, low, below } }] = moves as [Path['moves'][number]], degrees = Math.round(Math.abs(angle) * 180 / Math.PI);
     const over = `over ${listed(blockedBy.map(withoutRoom))}`, last = below > 0 ? `, then up the last ${printMark(below, tape)}` : '';
+    const ends = box.east - box.west > box.south - box.north ? ['west', 'east'] : ['north', 'south'];
     const beside = isBeside(path!) ? `${heldOff(path!, tape)} of its place` : '';
     switch (shape) {
         case 'turned': return `turned ${degrees}° on the plan in the middle of its coffer and lifted past what hangs there, turned straight and pushed in ${over}${last}`;
-        case 'tipped': return `its ${low === 0 ? 'east or south' : 'west or north'} end first, the other hanging (${degrees}°)${beside && `, ${beside}`}, swung up ${beside ? `and pushed in ${over}` : over}${last}`;
+        case 'tipped': return `its ${ends[1 - low]} end first, the other hanging (${degrees}°)${beside && `, ${beside}`}, swung up ${beside ? `and pushed in ${over}` : over}${last}`;
         default: return `up ${beside}, then pushed in ${over}${last}`;
     }
 }
