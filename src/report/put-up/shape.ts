@@ -133,7 +133,8 @@ export interface PoseJson {
     readonly east: LengthJson; readonly south: LengthJson; readonly below: LengthJson;
     /**
      * `turned`: level, turned on the plan about its middle, from east towards south. `tipped`: one end hangs lower, the other is where it belongs.
-     * `leaning`: the same, but held off at its high end. `bowed`: by one push in its middle; `arched`: as part of a circle; `kneed`: in two halves that hang where they meet. What
+     * `leaning`: the same, but held off at its high end. `bowed`: by one push in its middle; `arched`: as part of a circle; `kneed`: in two halves that
+     * hang where they meet. What
      * that makes it shorter to the eye is taken off alike at both ends, at its high end where it leans, at its low one where it is tipped.
      */
     readonly shape: 'straight' | 'turned' | 'tipped' | 'leaning' | 'bowed' | 'arched' | 'kneed';
