@@ -92,6 +92,17 @@ describe('what the blocking finds', () => {
         // the piece begins 1/32" (half of its relief) behind line 1's blocking
         expect(held.finds.map(({ joist }) => inch(joist.center))).toEqual([57, 89]);
         expect(Math.abs(inch(held.open.to - held.open.from) - 32)).toBeLessThan(0.01);
+        expect(held.isFarApart).toBe(true);
+    });
+    // it lies from the west wall to 48 3/4", less 1/32" at either end: from the joist at 25" to its end is more than from joist to joist
+    test('the longest stretch without a screw may be the last; as far apart as joists are is not far', async () => {
+        const of = async (more: string) => {
+            const ceiling = await hall(`joists 2x8 every 16" running north-south first-center 9"${more}`);
+            return holdingOf(ceiling, takeOffOf(ceiling).pieces)!.held.find(({ piece }) => piece.id === 'hall.blocking-A-1')!;
+        };
+        const whole = await of(''), lacking = await of('\n    joist 41" found missing');
+        expect([[inch(whole.open.from), inch(whole.open.to)], whole.isFarApart]).toEqual([[9 - 0.031, 25 - 0.031], false]);
+        expect([inch(lacking.open.from), inch(lacking.open.to - lacking.open.from), lacking.isFarApart]).toEqual([25 - 0.031, 23.719, true]);
     });
     test('weight, thread and the published value of a screw', async () => {
         const ceiling = await hall(`covering gypsum thickness 5/8"; joists 2x8 every 16" running east-west first-center 8 1/2" of spruce-pine-fir`);
@@ -105,6 +116,9 @@ describe('what the blocking finds', () => {
         expect(line.pounds!).toBeCloseTo(cubic * 0.42 * 1.12 * 62.428, 1);
         expect(line.poundsPerFoot!).toBeCloseTo(line.pounds! / (113 / 12), 5);
         expect(line.poundsPerScrew!).toBeCloseTo(line.pounds! / line.screws!, 5);
+        // every piece crosses joists, so nothing is said of backing
+        expect(takeOffOf(ceiling).consumables.filter(({ what }) => what.endsWith('screws, blocking')).map(({ by }) => by))
+            .toEqual(['one at every joist that the blocking crosses, two side by side where it is wider than 3"; at most 16" apart along a joist']);
     });
 });
 

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { inches } from '../../src/quantity/rational.ts';
-import { acrossOf, degreesOf, endWords, isSlanted, leanOf, liesFlat } from '../../src/takeoff/ends.ts';
+import { acrossOf, degreesOf, endWords, endWordsOf, isSlanted, leanOf, liesFlat } from '../../src/takeoff/ends.ts';
 import { compareNames, comparePieces } from '../../src/takeoff/piece-order.ts';
 import { cutAlike, fingerprintOf } from '../../src/takeoff/cut-alike.ts';
 import { idOf, nameInRoom, placeInRoom, spliceLetter, spokenName, type Place } from '../../src/takeoff/ids.ts';
@@ -42,6 +42,13 @@ describe('ends', () => {
             endWords({ cut: 'square' }), endWords({ cut: 'coped' }), endWords({ cut: 'miter', degrees: 22.504 }), endWords({ cut: 'angled', degrees: -0.1 }),
             endWords({ cut: 'coped', degrees: 45 }), endWords({ cut: 'miter', degrees: 45, flat: { miter: 31.619, bevel: 33.857 } }),
         ]).toEqual(['square', 'coped', 'miter 22.5', 'angled 0.1, longer at the face', 'miter 45, then coped', 'miter 45 (flat: miter 31.62, bevel 33.86)']);
+    });
+    // what lies has no face to tell by; a molding that lies has its profile, and a square end no longer edge
+    test('of what lies flat by the edge that is the longer', () => {
+        const angled = { cut: 'angled', degrees: 5, longer: 'south' } as const, of = (part: (typeof PARTS)[number], lies?: true): string => endWordsOf({ part, ...lies && { lies } }, angled);
+        expect([of('bottom'), of('blocking'), of('cleat', true), of('molding', true), of('side')])
+            .toEqual(['angled 5, longer at the south edge', 'angled 5, longer at the south edge', 'angled 5, longer at the south edge', 'angled 5', 'angled 5']);
+        expect(endWordsOf({ part: 'bottom' }, { cut: 'square', longer: 'south' })).toBe('square');
     });
 });
 

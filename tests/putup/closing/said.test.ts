@@ -40,6 +40,13 @@ describe('what is said of closing pieces changes their work, and of nothing else
         const kerfed = await ceilingOf({ bottom: '; closing kerfed', biscuits: '1 x #0', species: 'species white-oak; ', north: `60'` });
         expect(machiningOf(kerfed, 'bottom-A-2')).toMatch(/\d+ kerfs across its back, .* apart and .* deep$/);
     });
+    it('each line by the words of its own profile', async () => {
+        const words = roomText({ bottom: '; closing slots-opened', more: '  line B { beams left-out }\n' })
+            .replace('room den {', 'profile left-out like box { bottom.closing biscuits-left-out }\nroom den {');
+        const ceiling = (await layoutsOf(words))[0]!.ceiling!;
+        expect(machiningOf(ceiling, 'bottom-A-2')).toBe('slots for 2 #10 biscuits in the west and the east end, opened to the back');
+        expect(machiningOf(ceiling, 'bottom-B-2')).toMatch(/glue a block 4" wide behind the joint at its east end$/);
+    });
     it('with the band up first those at the walls close too', async () => {
         const words = { bottom: '; closing slots-opened', more: '  put-up { order band before bottoms }\n' };
         expect(machiningOf(await ceilingOf(words), 'bottom-A-1')).toBe('slots for 2 #10 biscuits in the east end, opened to the back');

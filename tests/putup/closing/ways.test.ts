@@ -50,6 +50,10 @@ it('a bottom that closes and runs through a crossing may be spliced there', asyn
     const ceiling = (await layoutsOf(text({ more: '  crossing A2 { through A }\n' })))[0]!.ceiling!;
     const long = closingPieces(ceiling).find(({ piece }) => piece.overall > 80 * TICKS_PER_INCH)!;
     expect(waysIn(long, ceiling).find(({ kind }) => kind === 'splice')).toMatchObject({ works: true, on: ['2'] });
+    // one that runs from north to south, too: line 2 from the band through A to B
+    const turned = (await layoutsOf(text({ through: 'east-west', more: '  crossing A2 { through 2 }\n' })))[0]!.ceiling!;
+    const upright = closingPieces(turned, { band: 'first' }).find(({ piece }) => piece.line === '2' && piece.overall > 80 * TICKS_PER_INCH)!;
+    expect(waysIn(upright, turned).find(({ kind }) => kind === 'splice')).toMatchObject({ works: true, on: ['A'] });
 });
 
 it('biscuits at one end only: swung', async () => {
