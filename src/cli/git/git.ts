@@ -36,6 +36,11 @@ async function ask(folder: string, words: readonly string[], input?: string): Pr
         return await askGit(folder, words, { input });
     } catch (error) {
         if (!(error instanceof NoAnswer)) throw error;
-        throw new UsageError(error.why === 'no-git' ? 'There is no git on this machine: install it, or compare where it is' : 'The repository holds more names than can be read at once');
+        throw new UsageError(WORDS[error.why]);
     }
 }
+
+const WORDS: Readonly<Record<NoAnswer['why'], string>> = {
+    'no-git': 'There is no git on this machine: install it, or compare where it is', 'too-much': 'The repository holds more than can be read at once',
+    'too-long': 'git has not answered for a minute, and was ended: the commit holds far too many files, or something in git\'s own folder, a branch or settings, is a link to a device or a pipe',
+};
