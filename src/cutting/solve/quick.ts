@@ -7,6 +7,7 @@ import type { Effort } from './effort.ts';
 import { cheapestFor, gathered, tidied } from './layouts.ts';
 import { partsAtOnce, type Parts } from './parts.ts';
 import { costOfLayouts, widthShares, type CuttingProblem, type Item, type Layout } from './problem.ts';
+import { onScarceBoards } from './scarce.ts';
 import { sequentialPlan } from './sequential.ts';
 
 /**
@@ -23,6 +24,7 @@ export function* quickPlanInSteps(problem: CuttingProblem, effort: Effort): Step
     const isMany = problem.items.length > MOST_LENGTHS;
     const first = simplePlan(problem, effort, isMany ? 1 : 2);
     yield;
+    const first = simplePlan(problem, effort, isMany ? 1 : 2) ?? scarceFirst(problem, effort);
     const parts = isMany ? partsInGroups(problem, effort) : partsAtOnce(problem, first ?? [], effort, PARTS);
     yield;
     // what is worth nothing there is worth a trifle, so that it is planned too
@@ -51,6 +53,14 @@ export function simplePlan(problem: CuttingProblem, effort: Effort, rounds: numb
     // where the boards that are long enough for some pieces are few, those pieces go first, whatever else would fill these better
     return sequentialPlan(problem, demand, freeOf(problem), values, effort, how)
         ?? sequentialPlan(problem, demand, freeOf(problem), values.map((value, i) => value * (items[i]!.size / longest) ** LONGEST_FIRST), effort, how);
+}
+
+/** Where such pieces find no place even so, every way to place them is tried, and the rest is planned then. */
+function scarceFirst(problem: CuttingProblem, effort: Effort): Layout[] | undefined {
+    const scarce = onScarceBoards(problem, effort);
+    if (!scarce) return undefined;
+    const rest = sequentialPlan(problem, scarce.left, scarce.free, problem.items.map(({ size }) => size), effort, { rounds: 1, budget: 200 });
+    return rest && gathered(problem, [...scarce.layouts, ...rest]);
 }
 
 const LONGEST_FIRST = 12;
