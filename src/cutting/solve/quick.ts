@@ -22,9 +22,8 @@ export function quickPlan(problem: CuttingProblem, effort: Effort): Layout[] | u
 export function* quickPlanInSteps(problem: CuttingProblem, effort: Effort): Steps<Layout[] | undefined> {
     if (problem.items.length === 0) return [];
     const isMany = problem.items.length > MOST_LENGTHS;
-    const first = simplePlan(problem, effort, isMany ? 1 : 2);
-    yield;
     const first = simplePlan(problem, effort, isMany ? 1 : 2) ?? scarceFirst(problem, effort);
+    yield;
     const parts = isMany ? partsInGroups(problem, effort) : partsAtOnce(problem, first ?? [], effort, PARTS);
     yield;
     // what is worth nothing there is worth a trifle, so that it is planned too
