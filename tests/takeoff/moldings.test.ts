@@ -27,6 +27,7 @@ describe('a molding', () => {
             ['48 7/8"', '50 3/8"', '1 1/2"', '3/4"', 'square miter'], ['48 3/8"', '51 3/8"', '1 1/2"', '3/4"', 'miter miter'],
             ['48 3/8"', '51 3/8"', '1 1/2"', '3/4"', 'miter miter'], ['48 7/8"', '50 3/8"', '1 1/2"', '3/4"', 'miter square'],
         ]);
+        expect(onA.map(({ where }) => where)).toEqual([1, 2, 3, 4].map(bay => `line A, bay ${bay}, north side`));
         expect(onA[1]!.box.top).toBe(onA[1]!.box.foot - onA[1]!.thickness);
         expect(moldings.length).toBe(34);
     });

@@ -273,3 +273,13 @@ describe('splices', () => {
         ]);
     });
 });
+
+test('a coffer in a sum is found at the words that divide its own direction', () => {
+    const room = exampleRoom(), places = (spacing: NonNullable<typeof room.grid>['north']): unknown => spacing?.by === 'number' && spacing.coffers.at;
+    const { pieces } = takeOff(layOut(room).ceiling!);
+    const coffersOf = (ids: string): unknown[] => pieces.filter(({ id }) => id.startsWith(ids)).flatMap(({ why }) => why.terms.filter(({ what }) => what === 'coffer').map(({ at }) => at));
+    const [across, down] = [coffersOf('parlor.side-A-'), coffersOf('parlor.side-1-')];
+    expect([across.length > 0, down.length > 0, places(room.grid!.north)]).not.toContain(false);
+    expect(across).toEqual(across.map(() => places(room.grid!.north)));
+    expect(down).toEqual(down.map(() => places(room.grid!.east)));
+});

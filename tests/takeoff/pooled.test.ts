@@ -18,6 +18,7 @@ test.each<[string, Parameters<typeof isPooled>, boolean]>([
     ['cleats that are short of their side', [{ part: 'cleat' }, of('cleat'), beams(1)], true], ['cleats that are as long', [{ part: 'cleat' }, of('cleat'), beams(0)], false],
     ['cleats of nobody knows what', [{ part: 'cleat' }, of('cleat'), undefined], false],
     ['blocking with the usual relief', [{ part: 'blocking', bay: 2 }, of('blocking'), beams(1)], true], ['blocking with its own', [{ part: 'blocking', bay: 2 }, of('blocking'), beams(1, 5)], true],
+    ['blocking of nobody knows what, with the usual relief', [{ part: 'blocking', bay: 2 }, of('blocking'), undefined], true],
     ['blocking that goes in dead tight', [{ part: 'blocking', bay: 2 }, of('blocking'), beams(1, 0)], false],
     ['blocking that runs through', [{ part: 'blocking', bay: null }, of('blocking'), beams(1, 5)], false], ['what is seen', [{ part: 'side', bay: 1 }, of('side'), beams(1)], false],
 ])('%s', (_, one, is) => {
