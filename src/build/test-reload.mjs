@@ -23,6 +23,8 @@ export async function testReload({ editor, vsix, workspace, pictures }) {
         cpSync(workspace, join(folder, 'workspace'), { recursive: true });
         browser = await chromium.launch({ executablePath: browserPath(), args: browserArguments });
         const page = await browser.newPage({ viewport: { width: 1280, height: 800 } });
+        // other programs may have the machine
+        page.setDefaultTimeout(120_000);
         const address = `http://127.0.0.1:${port}/?folder=${encodeURIComponent(join(folder, 'workspace'))}`;
         await page.goto(address);
         await page.waitForSelector('.monaco-workbench .explorer-folders-view', { timeout: 60_000 });
@@ -42,7 +44,7 @@ export async function testReload({ editor, vsix, workspace, pictures }) {
         await pick(page, 'F1', 'Show Cut List');
         await until(page, 'its cut list', async () => await inPane(page, CUTS) !== 'null', () => tabs(page));
         await same(page, [['den.coffer'], ['Ceiling Plan', 'Cut List']]);
-        await page.waitForSelector('.editor-group-container.active .monaco-editor', { timeout: 5000 });
+        await page.waitForSelector('.editor-group-container.active .monaco-editor');
         // the hands on a pane: a text that is opened goes to the other texts
         await pick(page, 'F1', 'Show Cut List');
         await pick(page, 'Control+P', 'yard.coffer');

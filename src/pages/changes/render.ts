@@ -26,7 +26,7 @@ const noText: Readonly<Record<NoText, () => string>> = {
 function foundMarkup(found: FoundContent, state: ChangesState, isSigned: boolean): Html {
     const { isLooking, isBehind, unread, before, isNew, isSame, costs, said, lacks } = found;
     return html`${since(found, isSigned)}
-${costs ? html`<p class="sum"><strong id="costs">${costs}</strong> <span class="soft">${t('On first plans of boards, both of them.')}${lacks.length > 0 ? ` ${t('What is not in it stands with the price.')}` : ''}</span></p>` : ''}
+${costs ? html`<p class="sum"><strong id="costs">${costs}</strong> <span class="soft">${t('Both are priced on a first plan of boards.')}${lacks.length > 0 ? ` ${t('What is not in it stands with the price.')}` : ''}</span></p>` : ''}
 ${isNew ? html`<p id="is-new">${t('The house was not there then.')}</p>` : ''}
 ${isBehind ? html`<p class="missing" id="behind">${t('A room is half written now: this is what had changed before.')}</p>` : ''}
 ${isLooking ? html`<p class="soft" id="looking">${t('What does not go together is still being looked for.')}</p>` : ''}
