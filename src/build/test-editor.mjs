@@ -9,6 +9,7 @@ import { build } from 'esbuild';
 import { forNode } from './bundle.mjs';
 import { runInEditor } from './editor-host.mjs';
 import { packageExtension } from './package.mjs';
+import { testKeys } from './test-keys.mjs';
 import { testReload } from './test-reload.mjs';
 import { isEntry, main, root, run } from './ready.mjs';
 
@@ -75,9 +76,8 @@ if (isEntry(import.meta.url)) await main(async () => {
         if (code !== 0 && tests.every(test => test.ok)) throw new Error(`The editor ended with ${code}.`);
     }
     if (values.only !== 'web') {
-        const result = await testReload({ editor, vsix, workspace, pictures });
         const { editor: which } = JSON.parse(readFileSync(results, 'utf8'));
-        all.push(result);
+        for (const test of [testReload, testKeys]) all.push(await test({ editor, vsix, workspace, pictures }));
         writeFileSync(results, JSON.stringify({ editor: which, results: all }, undefined, 1));
     }
     judge(results);

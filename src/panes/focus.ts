@@ -25,3 +25,18 @@ function placesOf(element: Element, root: Element): readonly { readonly parent: 
     }
     return places;
 }
+
+/**
+ * A browser forgets what had the focus in a frame when the focus goes to another one. So who picks a part by Enter, reads its words in the text and comes back
+ * would begin at the top: what had the focus last has it again. Not where somebody points at something.
+ */
+export function comeBackTo(root: Element): void {
+    let last: Element | undefined, isPointed = false;
+    root.addEventListener('focusin', ({ target }) => { last = target as Element; });
+    document.addEventListener('pointerdown', () => { isPointed = true; }, true);
+    window.addEventListener('blur', () => { isPointed = false; });
+    window.addEventListener('focus', () => {
+        const isLost = document.activeElement === null || document.activeElement === document.body;
+        if (!isPointed && isLost && last?.isConnected) (last as HTMLElement | SVGElement).focus({ preventScroll: true });
+    });
+}

@@ -6,7 +6,7 @@ import { PAGE_STYLE, PANE_COLORS } from '../pages/shared/style.ts';
 import { setWords, t } from '../pages/shared/words.ts';
 import { announce } from './announce.ts';
 import { PANE_KINDS, readToPane, versioned, type ContentMessage, type ExportFormat, type ExportMessage, type FromPane, type PaneKind } from './messages.ts';
-import { keepingFocus } from './focus.ts';
+import { comeBackTo, keepingFocus } from './focus.ts';
 import { patch } from './patch.ts';
 import { keyOf, pinWords, shell, still } from './shell.ts';
 import { keep, keptState, withValue } from './state.ts';
@@ -100,6 +100,7 @@ class RunningPane<Content extends PageContent, State> implements Pane<Content, S
         addStyle([PANE_COLORS, PAGE_STYLE, SHELL_STYLE, ...sheetRules(), this.script.style].join('\n'));
         document.body.prepend(this.root);
         this.root.id = 'root';
+        comeBackTo(this.root);
         this.listen();
         this.script.begin?.(this);
         this.draw();
