@@ -69,6 +69,27 @@ describe('by the keyboard alone', () => {
         await pane.close();
     });
 
+    test('who comes back from the text has the focus where it was, though the browser has forgotten it', async () => {
+        const pane = await open('section');
+        const { page } = pane;
+        await page.focus('#pin');
+        const back = (): Promise<void> => page.evaluate(() => {
+            (document.activeElement as HTMLElement).blur();
+            for (const what of ['blur', 'focus']) window.dispatchEvent(new Event(what));
+        });
+        await back();
+        expect(await page.evaluate(() => document.activeElement?.id)).toBe('pin');
+        // who points at something means that
+        await page.evaluate(() => {
+            (document.activeElement as HTMLElement).blur();
+            window.dispatchEvent(new Event('blur'));
+            document.dispatchEvent(new Event('pointerdown'));
+            window.dispatchEvent(new Event('focus'));
+        });
+        expect(await page.evaluate(() => document.activeElement === document.body)).toBe(true);
+        await pane.close();
+    });
+
     test('a board\'s piece opens its card by Enter; Escape closes it, and the piece has the focus again', async () => {
         const pane = await open('boards');
         const { page } = pane;
