@@ -23,9 +23,9 @@ export function markChanged(sheet: Sheet, ceiling: Ceiling, takeOff: TakeOff, { 
     const marked = withClouds(sheet, ceiling, takeOff, marks);
     if (!sheet.measured) return sheet;
     return {
-        ...marked, title: `${sheet.title}, ${words}`, 
+        ...marked, title: `${sheet.title}, ${words}`,
         description: `${words}. ${all ? 'The whole room is marked.' : lines.length > 0 ? `Marked: ${lines.map(name => `line ${name}`).join(', ')}.` : ''} ${sheet.description}`,
-        items: [...marked.items, text([sheet.paper.width - MARGIN, 12], words.toUpperCase(), { size: 9, weight: 600, anchor: 'end' })],
+        items: [...marked.items, text([sheet.paper.width - MARGIN, 12], `${words}${marks.length > 0 ? '; in a cloud: what changes' : ''}`.toUpperCase(), { size: 9, weight: 600, anchor: 'end' })],
     };
 }
 

@@ -40,6 +40,23 @@ describe('worked examples', () => {
         const six = 12_480 + 4212 + 725 - 280, seven = Math.round(six * 5) / 100;
         expect([signed, changed, sum, earned, retained, paid, due].map(dollars)).toEqual([one, two, three, six, seven, eight, six - seven - eight]);
     });
+    // Public records of the City of Carmel, Indiana, redevelopment commission, one electrical contract of 7,505,000.00 less 467,808.00: application 25
+    // (period to 2010-05-31) has 6,448,296.27 completed and 351,859.60 retained, application 26 (to 2010-06-30) 6,585,898.78 and the same retained, and
+    // the check for it is 137,602.51. That much is kept at 10 % until half of the contract is done. No public guide was found that prints a schedule of
+    // values with all of its sums (state, federal and university facilities' manuals were looked through: they print the order of the lines alone).
+    test('two applications of one contract, one after the other, as a city has paid them', () => {
+        const at = (completed: number, payments: readonly string[]): Bill => bill({
+            signed: '7505000', retainage: '0.10', until: '0.5', changes: [{ deducts: '467808' }], payments,
+            phases: [{ done: `${Math.round((completed + 467_808) * 100)}/750500000` }],
+        });
+        const before = at(6_448_296.27, []), now = at(6_585_898.78, [before.due.toString()]);
+        expect([before.toDate.sum, before.earned, before.retained].map(dollars)).toEqual([7_037_192, 6_448_296.27, 351_859.60]);
+        expect([now.earned, now.retained, now.due].map(dollars)).toEqual([6_585_898.78, 351_859.60, 137_602.51]);
+    });
+    // The same records, a masonry contract: what of six applications was kept at 10 %, each to the cent
+    test.each([[94_313.33, 9431.33], [172_644.44, 17_264.44], [58_588.89, 5858.89], [27_432.22, 2743.22], [118_846.10, 11_884.61], [240_730.01, 24_073]])('of %d is kept %d', (sum, kept) => {
+        expect(dollars(bill({ signed: String(sum), retainage: '0.10', phases: [{ done: '1' }] }).retained)).toBe(kept);
+    });
     // 48 CFR 32.103: retainage is at most 10 % of the approved amount, and is paid when all of the contract is done
     test('what was retained is paid with the final bill', () => {
         const first = bill({ signed: '20000', retainage: '0.10', phases: [{ done: '1' }] });

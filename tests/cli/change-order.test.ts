@@ -38,6 +38,7 @@ describe('a change order', () => {
         for (const words of ['change order 7: Plum Street 4', 'Reason: Finer &lt;coffers&gt;', 'Date: 2026-05-04', 'from <bdi>Alder &amp; Sons</bdi>', 'line 2 is new', 'The price holds for 21 days', 'before the change', 'as changed by change order 7']) {
             expect(page.toLowerCase()).toContain(words.toLowerCase());
         }
+        expect(page.match(/IN A CLOUD: WHAT CHANGES/g)).toHaveLength(2);
         // lines 1 and 2 before; 1, 2 and 3 after
         expect(page.match(/changed\.\d/g)).toHaveLength(5);
     });
@@ -53,6 +54,11 @@ describe('a change order', () => {
         expect(page).toContain('Draft, not to be signed');
         expect(page).not.toContain('For the client: name and signature');
         expect(err).toContain('The change order of Plum Street 4 is a draft');
+    });
+
+    test('has a line for how long its price holds, where the bid does not say it', async () => {
+        const { page } = await ordered([house, finer(house)]);
+        expect(page).toContain('The price holds until ______________.');
     });
 
     test('is not made where nothing is otherwise', async () => {

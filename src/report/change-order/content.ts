@@ -59,7 +59,8 @@ function changeOrderContent(house: HouseChange, { number, date, reason }: Order,
             { what: 'All of the work, with this change', amount: printMoney(comparison.total.before.add(total), estimate.currency), strong: false },
         ],
         terms: [
-            ...said.validDays === undefined ? [] : [`The price holds for ${said.validDays} days from the date above.`],
+            // where the bid does not say how long, somebody fills it in
+            said.validDays === undefined ? 'The price holds until ______________.' : `The price holds for ${said.validDays} days from the date above.`,
             'What is agreed and not changed here stays as it is. The changed work begins when both have signed.',
         ],
         cautions: cautionsForClient(rooms.flatMap(({ after: now }) => (now && layoutOf(now.room).ceiling) ?? [])),
