@@ -40,9 +40,10 @@ export function jsonPutUp(houses: readonly House[], putUpOf: (room: RoomPieces) 
                 cycle: putUp?.cycle?.map(({ first }) => first) ?? [], stuck: putUp?.stuck ?? [],
                 before: putUp?.before.map(({ first, then, why }) => ({ first, then, why })) ?? [],
                 otherChoice: told ? otherJson(otherChoice(layoutOf(room.room).ceiling!, told.putUp), length) : null,
-                pressed: told?.pressed.map(({ lines, press, said, pieces, between, sum, asCut, bows, pushes }) => ({
+                pressed: told?.pressed.map(({ lines, press, said, pieces, between, sum, asCut, bows, force, pushes }) => ({
                     lines, press: length(press), said, pieces, between, sum: length(sum), asCut: length(asCut),
-                    bows: { length: length(bows.length), by: length(bows.by) }, pushes: pushes && { lines: pushes.lines, by: length(pushes.by) },
+                    bows: { length: length(bows.length), by: length(bows.by), straightUpTo: length(bows.straightUpTo) },
+                    force: force === null ? null : Math.round(force), pushes: pushes && { lines: pushes.lines, by: length(pushes.by) },
                 })) ?? [],
                 layoutMinutes: told?.hours ? tenths(told.hours.layout) : null, finishMinutes: told?.hours ? tenths(told.hours.finish) : null,
                 ladder: { moves: putUp?.moves.count ?? 0, distance: length(putUp?.moves.distance ?? 0) },

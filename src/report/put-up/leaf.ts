@@ -101,16 +101,23 @@ export function pressedSection(room: string, { pressed }: RoomPutUp, tape: Tape)
     if (pressed.length === 0) return [];
     // to the marks of a steel rule, finer than those of the tape
     const rule: Tape = { ...tape, step: tape.show === 'millimeters' ? TICKS_PER_MM / 10 : TICKS_PER_INCH / 64 }, size = (ticks: Ticks): string => printMark(ticks, rule);
-    const rows = pressed.map(({ lines, press, between, sum, asCut, bows, pushes }) => [
-        listed(lines), size(press), `${between} x`, size(sum), size(asCut), `${printMark(bows.by, tape)} on ${printMark(bows.length, tape)}`,
+    const bowed = ({ by, length, straightUpTo }: typeof pressed[number]['bows'], force: number | null): string =>
+        (by === 0 ? 'nothing: so much is squeezed' : `${printMark(by, tape)} on ${printMark(length, tape)}, ${size(straightUpTo)} being squeezed`) + (force === null ? '' : `, with ${pounds(force)}`);
+    const rows = pressed.map(({ lines, press, between, sum, asCut, bows, force, pushes }) => [
+        listed(lines), size(press), `${between} x`, size(sum), asCut < 0 ? `${size(0 - asCut)} open` : size(asCut), bowed(bows, force),
         pushes ? `${listed(pushes.lines)} by ${size(pushes.by)}${pushes.lines.length > 1 ? ' each' : ''}` : 'none: it stands between walls',
     ]);
     const isSaid = pressed.some(({ said }) => said);
     return [{
         heading: `pressed joints, room ${room}`,
-        words: [`${isSaid ? 'Bottoms are cut long by what is said' : 'Nothing is said to be cut long; this is what it would do'}. Each closes joints that are open by as much. What remains in a row, where nothing gives way, bows the last piece or pushes the outermost lines off: one or the other, at most so far. A piece that will not be pressed straight against its cleats is planed, not forced.`],
+        words: [`${isSaid ? 'Bottoms are cut long by what is said' : 'Nothing is said to be cut long; this is what it would do'}. Each closes joints that are open by as much. What remains in a row, where nothing gives way, bows the last piece or pushes the outermost lines off: one or the other, at most so far. It bows once it is pressed by more than its wood is squeezed by, and so hard; lines that are not held against that are pushed off before. Forces are approximate, of clear wood as published. A piece that will not be pressed straight against its cleats is planed, not forced.`],
         table: { head: ['lines', 'long by', 'pieces', 'in all', 'as cut', 'bows', 'or pushes'], rows, figures: [1, 2, 3, 4] },
     }];
+}
+
+/** Rounded, as far as such a figure is worth: `about 1800 lb`. */
+function pounds(force: number): string {
+    return `about ${Math.round(force / 50) * 50} lb`;
 }
 
 /** What is not lifted straight up; all else is. */

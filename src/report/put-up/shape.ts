@@ -63,8 +63,10 @@ export interface PressedJson {
     readonly pieces: Count; readonly between: Count;
     /** What these press in all, and what of that the tape leaves. */
     readonly sum: LengthJson; readonly asCut: LengthJson;
-    /** Where nothing gives way: how far the last one is bowed in its middle. */
-    readonly bows: { readonly length: LengthJson; readonly by: LengthJson };
+    /** Where nothing gives way: how far the last one is bowed in its middle, once it is pressed by more than `straightUpTo`. */
+    readonly bows: { readonly length: LengthJson; readonly by: LengthJson; readonly straightUpTo?: LengthJson };
+    /** Pounds that it presses with when it begins to bow; null where the strength of its wood is not known. */
+    readonly force?: number | null;
     /** Or how far the outermost lines that the row meets are pushed off, each. */
     readonly pushes: { readonly lines: readonly string[]; readonly by: LengthJson } | null;
 }

@@ -46,6 +46,11 @@ export function bowed({ length: l, thickness: t, width: b }: Board, { rupture, e
 }
 interface Wanted { readonly shorter: number; readonly sticksOut: number; readonly biscuit: number }
 
+/** What such a board may be pressed with at its ends, which turn freely, before it bows, in pounds: Euler's load of a long column, π² E I / l². */
+export function eulerLoad({ length: l, thickness: t, width: b }: Board, { elasticity }: Pick<Strength, 'elasticity'>): number {
+    return Math.PI ** 2 * elasticity * 1e6 * FREE_OF_SHEAR * (b * t ** 3 / 12) / l ** 2;
+}
+
 /**
  * While an end goes onto its biscuit by x, of P in all, its angle is still that of a chord shortened by 2 (P - x): a = 3 sqrt(2 (P - x) / (2.4 l)). The
  * part that is on takes x a of width, most at x = 2 P / 3: (2 P / 3) 3 sqrt(P / (3.6 l)).

@@ -89,12 +89,16 @@ function swingOf({ overall: length, thickness }: Closing['piece'], sticksOut: Ti
 function springOf({ piece, wanted, ends }: Closing, biscuit: Ticks): Spring {
     const board = { length: inches(piece.overall), thickness: inches(piece.thickness), width: inches(piece.width) };
     const by = { shorter: inches(wanted), sticksOut: inches(outOf(ends)), biscuit: inches(biscuit) }, species = piece.stock.species?.value;
-    const strength = species !== undefined && Object.hasOwn(STRENGTH, species) ? STRENGTH[species] : undefined;
+    const strength = strengthOf(species);
     const bow = bowed(board, strength ?? ANY, by), shape = { kind: 'spring' as const, bow: ticks(bow.bow), slotWider: ticks(bow.slotWider) };
     if (!strength) return { ...shape, works: null, figures: null };
     const people = Math.max(1, Math.ceil(bow.force / A_PERSON)), { ofBreaking, force } = bow;
     const figures = { ofBreaking, force, people, least: ticks(leastToSpring(board, strength, by)), species: species! };
     return { ...shape, works: ofBreaking <= MOST_OF_BREAKING && people <= MOST_PEOPLE, figures };
+}
+/** Of wood whose strength is published. */
+export function strengthOf(species: string | undefined): (typeof STRENGTH)[string] | undefined {
+    return species !== undefined && Object.hasOwn(STRENGTH, species) ? STRENGTH[species] : undefined;
 }
 /** The shape of a bow does not depend on the wood. */
 const ANY = { rupture: 1, elasticity: 1 };
@@ -108,7 +112,7 @@ function kneeOf(closing: Closing, biscuit: Ticks, ceiling: Ceiling): Knee {
 }
 
 function kerfsOf({ piece, wanted, ends }: Closing, biscuit: Ticks, { room: { job } }: Ceiling): Kerfs {
-    const species = piece.stock.species?.value, strength = species !== undefined && Object.hasOwn(STRENGTH, species) ? STRENGTH[species] : undefined;
+    const strength = strengthOf(piece.stock.species?.value);
     const by = { shorter: inches(wanted), sticksOut: inches(outOf(ends)), biscuit: inches(biscuit) }, kerf = Math.max(1, job.kerf.value);
     const board = { length: inches(piece.overall), thickness: inches(piece.thickness) };
     const { count, apart, depth, web, room, ...arc } = kerfed(board, strength ?? ANY, by, inches(kerf));

@@ -11,14 +11,24 @@ export function elastica(length: number, stiffness: number, shorter: number): El
     return halving(0, 1.2, angle => shape(length, stiffness, angle), ({ shorter: got }) => got > shorter);
 }
 
+/** The same beam pressed at its ends along the chord by the force, and not loaded in its middle: a' = -F y / E I. */
+export function pressedElastica(length: number, stiffness: number, shorter: number): Elastica {
+    const pressed = (angle: number): Elastica =>
+        halving(0, 100 * stiffness / length ** 2, force => half(length, stiffness, angle, force, ([, y]) => force * y), ({ level }) => level < 0);
+    return halving(0, 1.2, pressed, ({ shorter: got }) => got > shorter);
+}
+
 function shape(length: number, stiffness: number, endAngle: number): Elastica {
     return halving(0, 100 * stiffness / length ** 2, force => half(length, stiffness, endAngle, force), ({ level }) => level < 0);
 }
 
-function half(length: number, stiffness: number, endAngle: number, force: number): Elastica & { readonly level: number } {
+type State = readonly [x: number, y: number, a: number];
+/** `moment`: what bends it at a place of half of it. */
+function half(
+    length: number, stiffness: number, endAngle: number, force: number, moment: (at: State) => number = ([x]) => force / 2 * x,
+): Elastica & { readonly level: number } {
     const steps = 200, h = length / 2 / steps;
-    type State = readonly [x: number, y: number, a: number];
-    const slope = ([x, , a]: State): State => [Math.cos(a), Math.sin(a), -force / 2 * x / stiffness];
+    const slope = (at: State): State => [Math.cos(at[2]), Math.sin(at[2]), -moment(at) / stiffness];
     const plus = (s: State, d: State, by: number): State => [s[0] + by * d[0], s[1] + by * d[1], s[2] + by * d[2]];
     let at: State = [0, 0, endAngle];
     for (let i = 0; i < steps; i++) {
@@ -26,7 +36,7 @@ function half(length: number, stiffness: number, endAngle: number, force: number
         at = plus(plus(plus(plus(at, k1, h / 6), k2, h / 3), k3, h / 3), k4, h / 6);
     }
     const [x, y, level] = at;
-    return { bow: y, endAngle, force, curvature: force / 2 * x / stiffness, shorter: length - 2 * x, level };
+    return { bow: y, endAngle, force, curvature: moment(at) / stiffness, shorter: length - 2 * x, level };
 }
 
 function halving<T>(low: number, high: number, make: (at: number) => T, tooMuch: (made: T) => boolean): T {
