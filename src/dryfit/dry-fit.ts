@@ -1,13 +1,13 @@
 import type { Ceiling } from '../ceiling/model.ts';
 import type { Piece, TakeOff } from '../takeoff/model.ts';
-import { bodyOf, pairsWithin, roomBodies, type Body } from './body.ts';
+import { pairsWithin, roomBodies, type Body } from './body.ts';
 import { handless, misfits } from './gather.ts';
 import { meetingOf, REACH, type Wrong } from './meetings.ts';
 import { miscounts } from './miscounts.ts';
 import type { DryFit, Fault, Solid } from './model.ts';
 import { openings, undersides } from './openings.ts';
-import { planOf, type Plan } from './places.ts';
-import { assembled } from './solids.ts';
+import type { Plan } from './places.ts';
+import { bodiesOf, standingOf, type Standing } from './solids.ts';
 
 /**
  * Puts the cut list of one room together and looks at it:
@@ -20,15 +20,16 @@ import { assembled } from './solids.ts';
  * The form of each solid is that of its line of the list; its place, and what it should stand to, come from the layout.
  */
 export function dryFit(ceiling: Ceiling, takeOff: TakeOff): DryFit {
-    const plan = planOf(ceiling, takeOff);
-    return examined(plan, takeOff, assembled(plan, takeOff.pieces));
+    return lookedAt(standingOf(takeOff, ceiling), takeOff);
 }
 
 /** The same, of solids that may have been moved: for tests of what is seen. */
 export function examined(plan: Plan, takeOff: TakeOff, solids: readonly Solid[]): DryFit {
-    const { ceiling, places } = plan;
-    const byId = new Map(places.map(place => [place.id, place]));
-    const bodies = solids.map(({ piece, prisms }) => bodyOf(piece, byId.get(piece.id)!, prisms));
+    return lookedAt({ plan, solids, bodies: bodiesOf(plan, solids) }, takeOff);
+}
+
+function lookedAt({ plan, solids, bodies }: Standing, takeOff: TakeOff): DryFit {
+    const { ceiling } = plan;
     const pairs = pairsWithin([...bodies, ...roomBodies(ceiling)], REACH);
     const wrongs: Wrong[] = [];
     const joined = new Map<Piece | string, Set<Piece | string>>();

@@ -3,7 +3,7 @@ import type { Box } from './stood.ts';
 
 /** Finds what stands near a place on the plan: squares of two feet, each with what reaches into it. */
 export class Nearby<Thing extends { readonly box: Box }> {
-    private readonly squares = new Map<string, Thing[]>();
+    private readonly squares = new Map<number, Thing[]>();
 
     constructor(things: readonly Thing[]) {
         for (const thing of things) for (const key of squaresOf(thing.box)) {
@@ -24,9 +24,11 @@ export class Nearby<Thing extends { readonly box: Box }> {
 }
 
 const SQUARE = 2 * TICKS_PER_FOOT;
+/** More squares than lie abreast in the longest room; two that share a number would only be looked at together. */
+const ROW = 4096;
 
-function* squaresOf({ west, east, north, south }: Box): Generator<string> {
+function* squaresOf({ west, east, north, south }: Box): Generator<number> {
     for (let x = Math.floor(west / SQUARE); x <= Math.floor(east / SQUARE); x++) {
-        for (let y = Math.floor(north / SQUARE); y <= Math.floor(south / SQUARE); y++) yield `${x} ${y}`;
+        for (let y = Math.floor(north / SQUARE); y <= Math.floor(south / SQUARE); y++) yield x * ROW + y;
     }
 }

@@ -1,9 +1,8 @@
 import type { Ceiling } from '../ceiling/model.ts';
 import { blockOf, separation, type Block } from '../dryfit/block.ts';
-import { bodyOf, roomBodies } from '../dryfit/body.ts';
+import { roomBodies, type Body } from '../dryfit/body.ts';
 import { NEAR, push } from '../dryfit/meetings.ts';
-import { planOf } from '../dryfit/places.ts';
-import { assembled } from '../dryfit/solids.ts';
+import { standingOf } from '../dryfit/solids.ts';
 import { hull } from '../plane/hull.ts';
 import type { Point } from '../plane/point.ts';
 import type { Piece, TakeOff } from '../takeoff/model.ts';
@@ -25,13 +24,12 @@ export interface Box { readonly west: number; readonly east: number; readonly no
 
 /** Every piece of the list that has a place, in the order of the list. */
 export function stoodOf(ceiling: Ceiling, takeOff: TakeOff): Stood[] {
-    const plan = planOf(ceiling, takeOff), places = new Map(plan.places.map(place => [place.id, place]));
-    return assembled(plan, takeOff.pieces).flatMap(({ piece, prisms }): Stood[] => {
-        const place = places.get(piece.id)!, body = bodyOf(piece, place, prisms), { blocks } = body;
-        if (blocks.length === 0) return [];
+    return standingOf(takeOff, ceiling).bodies.flatMap((body: Body): Stood[] => {
+        const { is, place, blocks } = body;
+        if (blocks.length === 0 || !place || typeof is === 'string') return [];
         const { x, y } = place.seat.way, long = Math.hypot(x, y), box = boxOf(blocks);
         return [{
-            piece, blocks, box, top: Math.min(...blocks.map(({ top }) => top)), foot: Math.max(...blocks.map(({ foot }) => foot)),
+            piece: is, blocks, box, top: Math.min(...blocks.map(({ top }) => top)), foot: Math.max(...blocks.map(({ foot }) => foot)),
             push: push(body), way: { x: x / long, y: y / long }, middle: { x: (box.west + box.east) / 2, y: (box.north + box.south) / 2 },
         }];
     });
@@ -56,6 +54,8 @@ export const FAR_BELOW = 2 ** 30;
 
 /** All that a piece passes through where it is lifted straight up, `aside` from its place. */
 export function lifted({ blocks }: Pick<Stood, 'blocks'>, { x, y }: Point): Block[] {
+    // straight up it keeps its outline
+    if (x === 0 && y === 0) return blocks.map(block => ({ ...block, foot: FAR_BELOW, prism: { ...block.prism, foot: FAR_BELOW } }));
     return blocks.map(({ prism: { outline, top } }) =>
         blockOf({ outline: outline.map(([px, py]) => [Math.round(px + x), Math.round(py + y)]), top, foot: FAR_BELOW }));
 }

@@ -11,7 +11,7 @@ import { price } from '../pipeline/price.ts';
 import { cofferOffSize } from '../rules/coffer-off-size.ts';
 import { jointOpens } from '../rules/joint-opens.ts';
 import { notLaidOut } from '../rules/not-laid-out.ts';
-import { closingCount } from '../putup/closing/best-through.ts';
+import { closingByThrough, closingCount } from '../putup/closing/best-through.ts';
 import { byBeam, holdingOf, type Held } from '../takeoff/holding.ts';
 import type { Candidate } from './candidates.ts';
 import type { Figures } from './model.ts';
@@ -71,8 +71,11 @@ export function figuresOf({ room, found }: Look, ceiling: Ceiling): Figures {
     };
 }
 
-/** Closing pieces of a grid that is laid out and nothing more; undefined where no bottom has biscuits, or it cannot be laid out. */
-export function closingIn(room: Room): number | undefined {
+/**
+ * Closing pieces of a grid with either direction through, by one layout of it and nothing more; undefined where no bottom has biscuits, it cannot be laid out,
+ * or what is said of single crossings makes another count of it.
+ */
+export function closingIn(room: Room): ReturnType<typeof closingByThrough> {
     const { ceiling } = layoutOf(room);
-    return ceiling && hasBiscuits(ceiling) ? closingCount(ceiling) : undefined;
+    return ceiling && room.crossings.length === 0 ? closingByThrough(ceiling) : undefined;
 }

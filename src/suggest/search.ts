@@ -1,3 +1,4 @@
+import type { Direction } from '../job/model.ts';
 import { atKey } from '../plain/at-key.ts';
 import { compareEach } from '../plain/order.ts';
 import type { Candidate, Now } from './candidates.ts';
@@ -8,6 +9,8 @@ import { gradeOf } from './shape.ts';
 const MOST_OFFERED = 6, MOST_ALIKE = 2, MOST_LOOKED_AT = 60;
 const MOST_COFFERS_LAID_OUT = 240;
 
+/** Closing pieces of a grid with either direction through; undefined where nothing is known of it. */
+type Closing = (candidate: Candidate) => Readonly<Record<Direction, number>> | undefined;
 /** `isLaidOut`: all that makes a look long was made. */
 export interface LookedAt { readonly offer?: Offer | undefined; readonly isLaidOut: boolean }
 interface Searched { readonly offers: readonly Offer[]; readonly lookedAt: number; readonly isCutShort: boolean }
@@ -18,7 +21,7 @@ interface Searched { readonly offers: readonly Offer[]; readonly lookedAt: numbe
  * each that is looked at. `most`: coffers that are laid out for it; one grid is looked at however many it has.
  */
 export function* search(
-    inOrder: readonly Candidate[], now: Now, { look, closing }: { look(candidate: Candidate): LookedAt; closing(candidate: Candidate): number | undefined },
+    inOrder: readonly Candidate[], now: Now, { look, closing }: { look(candidate: Candidate): LookedAt; closing: Closing },
     most = MOST_COFFERS_LAID_OUT,
 ): Generator<undefined, Searched> {
     const divisions = new Map<Candidate['across'], Map<Candidate['down'], Candidate[]>>(), order: Candidate[][] = [];
@@ -53,9 +56,9 @@ export function* search(
 }
 
 /** Those with fewer closing pieces first; else in their order. */
-function fewestClosing(both: readonly Candidate[], closing: (candidate: Candidate) => number | undefined): readonly Candidate[] {
-    if (both.length < 2) return both;
-    return both.map(candidate => ({ candidate, count: closing(candidate) ?? 0 })).sort((a, b) => a.count - b.count).map(({ candidate }) => candidate);
+function fewestClosing(both: readonly Candidate[], closing: Closing): readonly Candidate[] {
+    const counts = both.length < 2 ? undefined : closing(both[0]!);
+    return counts ? [...both].sort((a, b) => counts[a.through] - counts[b.through]) : both;
 }
 
 /**

@@ -110,16 +110,35 @@ function soundly(room: Room): Ceiling | undefined {
     return pieces.every(({ part, overall, stock }) => part !== 'bottom' && part !== 'blocking' || overall <= longestPiece(stock, room.job)) ? ceiling : undefined;
 }
 
+/**
+ * How many bottoms of lines are closing pieces where either direction runs through, by the layout of one of the two: as grids are told apart before all of
+ * each is made. Splices, and what runs along the walls, are not counted. Infinity where there is no first piece; undefined where no bottom has biscuits.
+ */
+export function closingByThrough(ceiling: Ceiling): Readonly<Record<Direction, number>> | undefined {
+    const web = webOfCeiling(ceiling);
+    if (!web.strands.some(({ biscuits }) => biscuits)) return undefined;
+    const count = (through: Direction): number => {
+        const { closing, cycle } = judge(web, turnedTo(through, web, ceiling));
+        return cycle ? Infinity : closing;
+    };
+    return { 'north-south': count('north-south'), 'east-west': count('east-west') };
+}
+
+/** Every crossing of lines of the two directions with that one through; the others as they are. */
+function turnedTo(through: Direction, web: Web, { lines }: Ceiling): Which[] {
+    const runs = new Map(lines.map(line => [line.name, line.runs]));
+    return web.meetings.map(({ kind, of, now }): Which => {
+        const [a, b] = of.map(i => runs.get(web.strands[i]!.name));
+        return kind === 'tee' || a === b ? now : a === through ? 0 : 1;
+    });
+}
+
 /** Where nobody says anything of single crossings: all of them turned at once, by one word. */
 function otherWay(ceiling: Ceiling, web: Web, order: BottomOrder): BestThrough['otherWay'] {
-    const { room } = ceiling, runs = new Map(ceiling.lines.map(line => [line.name, line.runs])), { grid } = room, { value } = grid.through;
+    const { room } = ceiling, { grid } = room, { value } = grid.through;
     if (room.crossings.length > 0) return undefined;
     const through: Direction = value === 'north-south' ? 'east-west' : 'north-south';
-    const turned = web.meetings.map(({ kind, of, now: said }): Which => {
-        const [a, b] = of.map(i => runs.get(web.strands[i]!.name));
-        return kind === 'tee' || a === b ? said : a === through ? 0 : 1;
-    });
-    const { closing, cycle } = judge(web, turned), asSaid = judge(web, web.meetings.map(meeting => meeting.now)).closing;
-    const as = !cycle && closing < asSaid ? soundly({ ...room, grid: { ...grid, through: { ...grid.through!, value: through } } }) : undefined;
+    const { closing, cycle } = judge(web, turnedTo(through, web, ceiling)), asSaid = judge(web, web.meetings.map(meeting => meeting.now)).closing;
+    const as = !cycle && closing < asSaid ? soundly({ ...room, grid: { ...grid, through: { ...grid.through, value: through } } }) : undefined;
     return as && { through, closing: closingCount(as, order), as };
 }
