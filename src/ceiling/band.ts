@@ -44,7 +44,7 @@ function halfBeamOf(perimeter: Perimeter, sections: LineSections, troubles: Trou
         return undefined;
     }
     if ((moldingOf(section)?.inside ?? 0) > width.ticks + section.sideThickness.ticks) {
-        troubles.push({ kind: 'not-supported', what: 'a molding wider than the half beam that it lies under', instead: 'a wider half beam, or more overhang', at: perimeter.width!.at });
+        troubles.push({ kind: 'not-supported', what: 'a molding wider than the half beam that it lies under', because: 'it would be in the wall', instead: 'a wider half beam, or more overhang', at: perimeter.width!.at });
         return undefined;
     }
     return { kind: 'half-beam', perimeter, width, bottomWidth: bottomOf(width, section), section, reach: summed([width, 1], [section.sideThickness, 1])! };

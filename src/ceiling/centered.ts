@@ -19,11 +19,11 @@ export function centeredSizes(
     const n = widths.length + 1;
     const free = freeOf(run, widths);
     const at = feature.by.at, name = feature.by.value.name;
-    const fail = (what: string, instead: string): undefined => { troubles.push({ kind: 'not-supported', what, instead, at }); return undefined; };
+    const fail = (what: string, because: string, instead: string): undefined => { troubles.push({ kind: 'not-supported', what, because, instead, at }); return undefined; };
     const from = feature.position - run.start, to = run.end - feature.position;
-    if (from <= 0 || to <= 0) return fail(`a coffer centered on ${name}, which stands outside the coffers`, 'a feature inside the room and the band');
+    if (from <= 0 || to <= 0) return fail(`a coffer centered on ${name}, which stands outside the coffers`, 'no coffer is there', 'a feature inside the room and the band');
     if (n === 1 && Math.abs(from - to) > 1) {
-        return fail(`one coffer from wall to wall, centered on ${name}`, `two coffers or more along the ${wallOf(run)} wall`);
+        return fail(`one coffer from wall to wall, centered on ${name}`, 'its middle is that of the room', `two coffers or more along the ${wallOf(run)} wall`);
     }
     if (n === 1) return [free];
 
@@ -35,7 +35,7 @@ export function centeredSizes(
         const apart = Math.abs(ends.first - ends.last);
         if (!best || apart < best.apart) best = { ...ends, apart };
     }
-    if (!best) return fail(`${n} coffers along the ${wallOf(run)} wall, one of them centered on ${name}`, 'fewer coffers, or the feature elsewhere');
+    if (!best) return fail(`${n} coffers along the ${wallOf(run)} wall, one of them centered on ${name}`, 'nothing would be left of a coffer at the end', 'fewer coffers, or the feature elsewhere');
     const { first, last } = best;
     return widths.map((_, i) => i === 0 ? first : inner).concat(last);
 }

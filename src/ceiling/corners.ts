@@ -40,7 +40,7 @@ export function cornerTroubles(lines: readonly Pick<Line, 'name' | 'section' | '
         const words = (sides: typeof mine): string => `${sides.corners.value}${sides.past ? ` past ${sides.past.value}` : ''}`;
         troubles.push({
             kind: 'not-supported', what: `corners of line ${a.name} (${words(mine)}) other than those of line ${b.name} (${words(theirs)})`,
-            instead: 'the same corners for lines that meet', at: (mine.past ?? mine.corners).at,
+            because: 'the corner where they cross would be both', instead: 'the same corners for lines that meet', at: (mine.past ?? mine.corners).at,
         });
     }
     return troubles;

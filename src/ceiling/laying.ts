@@ -60,7 +60,10 @@ function askew(runs: Direction, said: Laying | undefined, shape: Shape, along: S
     const upright = runs === 'north-south', { walls } = shape, four = fourOf(walls);
     if (said?.how === 'split' || said?.how === 'fanned') {
         if (!four) {
-            troubles.push({ kind: 'not-supported', what: `lines that are ${said.how} in a room that has not four walls`, instead: 'lines laid by one of its walls', at: said.at });
+            troubles.push({
+                kind: 'not-supported', what: `lines that are ${said.how} in a room that has not four walls`, because: 'they lie between two walls that are across from each other',
+                instead: 'lines laid by one of its walls', at: said.at,
+            });
             return undefined;
         }
         return said.how === 'split' ? split(upright, four) : fanned(upright, four);

@@ -15,7 +15,7 @@ export function cutStep(job: JobSettings, troubles: Trouble[]): Ticks | undefine
     if (value > 0 && value <= COARSEST_STEP) return value;
     const size = (ticks: Ticks): string => printLength(ticks, job.show.value);
     troubles.push(value > 0
-        ? { kind: 'not-supported', what: `a cut-to of ${size(value)}`, instead: `a resolution of ${size(COARSEST_STEP)} or finer`, at }
+        ? { kind: 'not-supported', what: `a cut-to of ${size(value)}`, because: 'no tape is read so coarsely', instead: `a resolution of ${size(COARSEST_STEP)} or finer`, at }
         : { kind: 'not-positive', what: 'the resolution of cut lengths', ticks: value, at });
     return undefined;
 }
@@ -40,7 +40,7 @@ export function tooManySpacers(lines: readonly Omit<Line, 'splices'>[], troubles
         const spacers = line.section.profile.spacers;
         if (spacers) for (const bay of baysOf(line)) count += (bay.end - bay.start) / spacers.every.value + 2;
         if (!spacers || count <= MOST_SPACERS) continue;
-        troubles.push({ kind: 'not-supported', what: `more than ${MOST_SPACERS} spacers in one room`, instead: 'spacers farther apart', at: spacers.every.at });
+        troubles.push({ kind: 'not-supported', what: `more than ${MOST_SPACERS} spacers in one room`, because: 'no ceiling has so many', instead: 'spacers farther apart', at: spacers.every.at });
         return true;
     }
     return false;

@@ -60,7 +60,7 @@ function stretchesBetween({ start, end, passes }: SplicedLine['line']): { from: 
 function saidSplices(spliced: SplicedLine, spec: LineSpec, troubles: Trouble[]): readonly Splice[] {
     const { line, ends, job } = spliced;
     const fail = (said: LineSpec['splices'][number], what: string, instead: string): Splice[] => {
-        troubles.push({ kind: 'not-supported', what, instead, at: said.at });
+        troubles.push({ kind: 'not-supported', what, because: 'nothing is joined there', instead, at: said.at });
         return [];
     };
     const within = stretchesBetween(line);

@@ -48,7 +48,7 @@ function setByHand(lines: Map<string, StandingLine>, { room, shape, sections, tr
         if (!section || !from) return false;
         const placed = alongside(from, by.value, lines, shape, troubles), moved = lines.get(name);
         if (placed && moved && moved.runs !== placed.runs) {
-            troubles.push({ kind: 'not-supported', what: `line ${name}, which runs ${moved.runs}, set ${placed.runs}`, instead: 'a line of another name', at });
+            troubles.push({ kind: 'not-supported', what: `line ${name}, which runs ${moved.runs}, set ${placed.runs}`, because: 'a name has one direction', instead: 'a line of another name', at });
         }
         const chord = placed && chordsOf(placed, shape.walls)[0];
         if (!placed || moved && moved.runs !== placed.runs) { isSound = false; continue; }
@@ -119,7 +119,7 @@ function saidTooLittle(line: StandingLine, chords: readonly Chord[], troubles: T
     const { from, to } = chords[0]!;
     troubles.push({
         kind: 'not-supported', what: `line ${line.name}, which leaves the room and comes back into it`,
-        instead: `a line that is given its ends: \`from wall-${from.name}\`, \`until wall-${to.name}\``, at: line.at,
+        because: 'nobody says in which of its stretches it is wanted', instead: `a line that is given its ends: \`from wall-${from.name}\`, \`until wall-${to.name}\``, at: line.at,
     });
 }
 

@@ -249,7 +249,8 @@ export type Trouble =
     | { readonly kind: 'bad-count'; readonly value: number; readonly at: Source; readonly what: string }
     | { readonly kind: 'not-positive'; readonly what: string; readonly ticks: Ticks; readonly at: Source }
     | { readonly kind: 'band-too-high'; readonly height: Ticks; readonly room: Ticks; readonly at: Source }
-    | { readonly kind: 'not-supported'; readonly what: string; readonly instead: string; readonly at: Source };
+    /** `because`: why it cannot be; not said: it could be, and is not computed yet. */
+    | { readonly kind: 'not-supported'; readonly what: string; readonly because?: string; readonly instead: string; readonly at: Source };
 
 /** `sections` by the profile's key, with the line's own held-down after it where a line has one: see lines.ts. */
 export interface Layout {

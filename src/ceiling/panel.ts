@@ -31,6 +31,9 @@ export function panelTroubles(beams: Ceiling['beams'], lines: readonly Pick<Line
     return lines.flatMap(({ section: { profile: { back } } }): Trouble[] => {
         if (!back || !common?.stock && !back.stock) return [];
         if (back.thickness?.value.ticks === common?.thickness?.value.ticks && back.stock?.value.key === common?.stock?.value.key) return [];
-        return [{ kind: 'not-supported', what: 'panels over the coffers of one line alone', instead: 'the same `back` in the profile of the grid, or none in that of the line', at: (back.stock ?? back.thickness ?? back).at }];
+        return [{
+            kind: 'not-supported', what: 'panels over the coffers of one line alone', because: 'each of its coffers lies beside other lines too',
+            instead: 'the same `back` in the profile of the grid, or none in that of the line', at: (back.stock ?? back.thickness ?? back).at,
+        }];
     });
 }

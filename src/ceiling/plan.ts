@@ -16,6 +16,7 @@ import { clearanceOf, reliefOf } from './relief.ts';
 import { panelOver } from './panel.ts';
 import { isForward, type ShapedWall } from './shape.ts';
 import { moldingOf, playOf } from './section.ts';
+import { listed } from '../plain/words.ts';
 
 export type LaidOut = Pick<Ceiling, 'walls' | 'square' | 'width' | 'length' | 'around' | 'across' | 'down' | 'lines' | 'beams' | 'room' | 'trimSplices'>;
 
@@ -229,6 +230,14 @@ export function arrangementTroubles({ troubles }: Pick<Arrangement, 'troubles'>,
             }
             case 'unlike-half-beams': return [{ kind: 'not-supported', what: `half beams of two depths along the ${trouble.walls[0]} and the ${trouble.walls[1]} wall, in one corner`, instead: 'half beams of one depth', at: at(...trouble.walls)! }];
             case 'panel-with-a-hole': return [{ kind: 'not-supported', what: `a panel over coffer ${trouble.coffer}, in which beams stand free: it would have a hole`, instead: 'a panel without a `stock`, whose sheets you order by the area of the room', at: beams?.profile.back?.stock?.at ?? at(trouble.line) ?? room.at }];
+            case 'unlike-outside-corner': return [{
+                kind: 'not-supported', what: `a half beam along one and a band along the other of the walls ${listed(trouble.walls)}, which meet in an outside corner`,
+                instead: 'the same along both', at: at(...trouble.walls) ?? room.at,
+            }];
+            case 'step-in-a-wall': return [{
+                kind: 'not-supported', what: `what runs along the walls ${listed(trouble.walls)}, which are one wall, at two depths`,
+                instead: 'the same along both', at: at(...trouble.walls) ?? room.at,
+            }];
             default: return [{ kind: 'not-supported', what: `these lines and walls together (${trouble.kind})`, instead: 'a rectangle of lines from wall to wall', at: lines[0]?.at ?? room.at }];
         }
     });

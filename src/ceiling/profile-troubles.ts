@@ -14,8 +14,15 @@ export function profileTroubles(section: Section): Trouble[] {
 function moldingTroubles({ moldingWidth, outerWidth, profile: { under } }: Section): Trouble[] {
     if (!under || !moldingWidth || !outerWidth || under.place.value !== 'under-beam') return [];
     const inside = moldingWidth.ticks - under.overhang.value.ticks, at = (under.rip ?? under.stock ?? under).at;
-    if (inside <= 0) return [{ kind: 'not-supported', what: 'a molding that stands out beyond the side by all of its width', instead: 'less overhang', at: under.overhang.at }];
-    return 2 * inside <= outerWidth.ticks ? [] : [{ kind: 'not-supported', what: 'a molding wider than half of the beam that it lies under', instead: 'a narrower one, or more overhang', at }];
+    if (inside <= 0) {
+        const what = 'a molding that stands out beyond the side by all of its width';
+        return [{ kind: 'not-supported', what, because: 'nothing would hold it', instead: 'less overhang', at: under.overhang.at }];
+    }
+    if (2 * inside <= outerWidth.ticks) return [];
+    return [{
+        kind: 'not-supported', what: 'a molding wider than half of the beam that it lies under', because: 'those of its two sides would be in each other',
+        instead: 'a narrower one, or more overhang', at,
+    }];
 }
 
 function notPositive({ profile, heldDown }: Section): Trouble[] {
@@ -51,7 +58,10 @@ function notPositive({ profile, heldDown }: Section): Trouble[] {
     check('what the cleats are short at each end', cleats?.shortEachEnd.value, cleats?.shortEachEnd, 0);
     check('what the bottom is pressed by', bottom?.press?.value, bottom?.press, 0);
     if (trim?.spring && !(trim.spring.value > 0 && trim.spring.value < 90)) {
-        troubles.push({ kind: 'not-supported', what: `a crown that leans ${trim.spring.value}° from the side`, instead: 'a spring of more than 0° and less than 90°', at: trim.spring.at });
+        troubles.push({
+            kind: 'not-supported', what: `a crown that leans ${trim.spring.value}° from the side`, because: 'it would lie flat against one of the two that it leans between',
+            instead: 'a spring of more than 0° and less than 90°', at: trim.spring.at,
+        });
     }
     spaced('screws of the blocking', blocking?.screws);
     spaced('nails of the sides', sides?.nails);

@@ -32,7 +32,9 @@ function lengthTroubles({ name, length, assumed }: RoomWall, { job }: Room): Tro
     if (!length || assumed) return [];
     const { value: { ticks }, at } = length;
     if (!(ticks > 0)) return [{ kind: 'not-positive', what: `the ${name} wall`, ticks, at }];
-    return ticks > LONGEST_WALL ? [{ kind: 'not-supported', what: `a wall longer than ${printLength(LONGEST_WALL, job.show.value)}`, instead: 'the length of one room', at }] : [];
+    if (ticks <= LONGEST_WALL) return [];
+    const what = `a wall longer than ${printLength(LONGEST_WALL, job.show.value)}`;
+    return [{ kind: 'not-supported', what, because: 'no room has one', instead: 'the length of one room', at }];
 }
 
 /** What was measured twice and does not agree; what a tape cannot tell is accepted. */

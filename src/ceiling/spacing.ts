@@ -119,7 +119,7 @@ function checkCentered({ lows, widths }: Divided, run: Division, { position, by 
     for (let i = 0; i < faces.length; i += 2) if (Math.abs(faces[i]! + faces[i + 1]! - 2 * position) <= 2) return;
     troubles.push({
         kind: 'not-supported', what: `a coffer centered on ${by.value.name} between lines at stated places`,
-        instead: 'either one: the lines, or the feature with a number or size of coffers', at: by.at,
+        because: 'lines at stated places stay there, and none of their coffers has its middle at it', instead: 'either one: the lines, or the feature with a number or size of coffers', at: by.at,
     });
 }
 

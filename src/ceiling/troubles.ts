@@ -10,7 +10,10 @@ export function trimTroubles(lines: readonly Pick<Line, 'name' | 'section'>[], g
             && a.spring?.value === b.spring?.value && a.projects?.value.ticks === b.projects?.value.ticks;
     return lines.flatMap(({ name, section: { profile: { trim } } }): Trouble[] => {
         if (!trim?.stock || !usual?.stock || like(trim, usual)) return [];
-        return [{ kind: 'not-supported', what: `a ceiling trim along line ${name} other than the grid's`, instead: `the same trim around every coffer`, at: trim.at }];
+        return [{
+            kind: 'not-supported', what: `a ceiling trim along line ${name} other than the grid's`, because: 'two that are unlike do not turn the corner of a coffer',
+            instead: 'the same trim around every coffer', at: trim.at,
+        }];
     });
 }
 

@@ -42,7 +42,7 @@ export function withCleatSplices(own: HalfBeam, index: number, lines: readonly L
 /** A splice of what runs along a wall where nothing does. */
 export function uselessSplices({ wallSplices = {} }: Room, edging: Walls['edging']): Trouble[] {
     return Object.entries(wallSplices).flatMap(([name, [said]]): Trouble[] => (said && edging.get(name) === null
-        ? [{ kind: 'not-supported', what: `a splice along the ${name} wall, along which nothing runs`, instead: 'a splice of a band or a half beam', at: said.at }] : []));
+        ? [{ kind: 'not-supported', what: `a splice along the ${name} wall, along which nothing runs`, because: 'nothing is joined there', instead: 'a splice of a band or a half beam', at: said.at }] : []));
 }
 
 /** The lines that end at a wall, in order along it. */
@@ -72,7 +72,7 @@ function saidSplices(said: readonly SaidSplice[], { wall, from, to, crossings, r
         const at = hook.at + hook.way * one.value;
         if (at > from && at < to) return [{ at, place: placeOf(at, crossings), said: one.at, tape: hook }];
         const most = hook.way > 0 ? to - hook.at : hook.at - from;
-        troubles.push({ kind: 'not-supported', what: `a splice at ${size(one.value)} along the ${wall.name} wall`, instead: `a place between its ends, less than ${size(most)}`, at: one.at });
+        troubles.push({ kind: 'not-supported', what: `a splice at ${size(one.value)} along the ${wall.name} wall`, because: 'nothing is joined there', instead: `a place between its ends, less than ${size(most)}`, at: one.at });
         return [];
     });
     return splices.sort((a, b) => a.at - b.at).filter(({ at }, i, all) => at !== all[i - 1]?.at);

@@ -19,8 +19,8 @@ process.stderr.on('error', outputLost);
 process.on('uncaughtException', internal);
 process.on('unhandledRejection', internal);
 
-// A command is over in a second or two: what runs in it often enough to be compiled for speed mostly does not run long enough after that to be worth it. So that
-// is done later, of what runs very often alone: see DEVELOPERS.md for what it saves. V8 knows this budget in all versions up to the last one here.
+// A command is over in a second or two: what runs in it often enough to be compiled for speed mostly does not run long enough after that to be worth it.
+// So that is done later, of what runs very often alone: see DEVELOPERS.md for what it saves. V8 has had this budget up to the version named here, from memory.
 const LAST_V8 = 13;
 if (Number.parseInt(process.versions.v8, 10) <= LAST_V8) setFlagsFromString('--interrupt-budget=1000000');
 

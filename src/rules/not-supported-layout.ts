@@ -13,16 +13,20 @@ room hall`), '\n  grid {', '\n  line A { beams butted-box }\n\n  grid {');
 export const notSupportedLayout = defineRule({
     name: 'not-supported-layout',
     severity: 'error',
-    title: 'A ceiling that can be written but is not computed yet',
+    title: 'A ceiling that can be written, and not laid out as it is written',
     explanation: `
-The language can say more than the program can lay out today. What it cannot compute it does not guess: such a room
-has no pieces, and this says which words are the reason and what can be computed instead.
+The language can say what no carpenter can build: a figure or a word that contradicts another one, a piece where nothing holds it, a
+number that is a slip. Such a room has no pieces, and this says which words are the reason, why it cannot be, and what can be instead.
 
 Sides that are butted cannot meet sides that are mitered: the corner where line A crosses line 1 would be both. All of them are
-computed mitered, or all butted.`,
+mitered, or all butted.
+
+Five things could be built and are not computed: half beams of two depths in one corner of a room, a half beam beside a band round an
+outside corner, things of two depths along two walls that are one, half of a solid timber along a wall, and a panel cut from a stock over
+a coffer in which beams stand free. What is not computed is not guessed: the message then says so, and such a room is refused.`,
     wrong,
     right: changed(wrong, '{ sides.corners butted }', '{ sides.corners mitered }'),
-    basis: 'A limit of the program.',
+    basis: 'What contradicts itself: geometry. What is not computed: a limit of the program.',
     check: {
         job({ job }, report) {
             const troubles: Trouble[] = [];
@@ -40,6 +44,8 @@ computed mitered, or all butted.`,
     },
 });
 
-function found({ what, instead, at }: Pick<Extract<Trouble, { kind: 'not-supported' }>, 'what' | 'instead' | 'at'>): Found {
-    return { at, message: `Not computed yet: ${what}. What can be computed: ${instead}.` };
+type NotSupported = Extract<Trouble, { kind: 'not-supported' }>;
+
+function found({ what, because, instead, at }: Omit<NotSupported, 'kind'>): Found {
+    return { at, message: because ? `This cannot be: ${what}, since ${because}. What can be: ${instead}.` : `Not computed yet: ${what}. What can be computed: ${instead}.` };
 }

@@ -66,7 +66,7 @@ describe('what runs along a wall', () => {
         ]);
     });
     test.each([
-        ['beyond the end', 'wall north 20\' { splice 20\' }', 'perimeter { kind band; stock eight }', 'a splice at 20\' along the north wall. What can be computed: a place between its ends, less than 20\''],
+        ['beyond the end', 'wall north 20\' { splice 20\' }', 'perimeter { kind band; stock eight }', 'a splice at 20\' along the north wall, since nothing is joined there. What can be: a place between its ends, less than 20\''],
         ['from another wall\'s end', 'wall north 20\' { splice 2\' from south }', 'perimeter { kind band; stock eight }', 'the splices along the north wall to be measured from'],
         ['where nothing runs', 'wall north 20\' { splice 2\' }', 'perimeter { kind none }', 'a splice along the north wall, along which nothing runs'],
         ['too long, and nothing said', 'wall north 20\'', 'perimeter { kind half-beam; width 2 1/2" }', 'Say where it is spliced, in the block of its wall: `wall north … { splice 10\' }`.'],
