@@ -29,7 +29,7 @@ export function bodiesOf({ places }: Plan, solids: readonly Solid[]): Body[] {
 }
 
 /** What is on the list twice stands there once, and what has no place nowhere. */
-export function assembled({ places }: Plan, pieces: readonly Piece[]): Solid[] {
+function assembled({ places }: Plan, pieces: readonly Piece[]): Solid[] {
     const byId = new Map(places.map(place => [place.id, place]));
     const stood = new Set<string>();
     return pieces.flatMap(piece => {
