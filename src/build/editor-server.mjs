@@ -46,7 +46,7 @@ export async function serveEditor({ editor, vsix, settings = {}, env: given = {}
             ...program, '--bind-addr', `127.0.0.1:${port}`, '--auth', 'none', '--disable-telemetry', '--disable-update-check', '--disable-workspace-trust',
             '--disable-getting-started-override', '--disable-proxy',
         ], { env, stdio: 'ignore' });
-        await answers(server, `http://127.0.0.1:${port}/healthz`, 60);
+        await answers(server, `http://127.0.0.1:${port}/healthz`, 180);
         return { folder, port, stop };
     } catch (error) {
         await stop();
