@@ -2,8 +2,8 @@
 
 /** Whether the calendar has that day. */
 export function isDate(text: string): boolean {
-    const [, month, day] = partsOf(text);
-    return month !== undefined && day !== undefined && month >= 1 && month <= 12 && day >= 1 && day <= daysIn(text);
+    const [, month = 0, day = 0] = partsOf(text);
+    return month >= 1 && month <= 12 && day >= 1 && day <= daysIn(text);
 }
 
 /** What is wrong with a day that is on no calendar, in words. */

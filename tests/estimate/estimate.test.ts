@@ -41,6 +41,9 @@ describe('markup and margin are not the same', () => {
         const back = bidOn('1000', { profit: given({ share: sums.profit.div(sums.price), of: 'price' }) });
         expect(price(back)).toBe(price(bidOn('1000', { profit: given({ share: new Rational(markup), of: 'cost' }) })));
     });
+    test.each([['price', 'profit (margin)'], ['cost', 'profit (markup)']] as const)('a share of the %s is called a %s', (of, what) => {
+        expect(bidOn('1000', { profit: given({ share: new Rational('0.1'), of }) }).additions.map(each => each.what)).toContain(what);
+    });
     test('a profit of the whole price is none, and is said', () => {
         const estimate = bidOn('1000', { profit: given({ share: new Rational(1), of: 'price' }) });
         expect(estimate.missing.map(one => one.of)).toContain('the profit: a share of the price has to be less than 100 %');

@@ -9,12 +9,14 @@ test('every day of two centuries, and none besides, as the calendar of the machi
         if (isDate(text) !== is) expect.fail(`${text} is ${is ? '' : 'no '}day`);
     }
     expect(isDate('2026-03-04')).toBe(true);
+    expect(['2026', '2026-03'].map(isDate)).toEqual([false, false]);
 });
 
 test('why a day is none', () => {
     expect(whyNoDate('2026-02-29')).toBe('that month has 28 days');
     expect(whyNoDate('2028-02-30')).toBe('that month has 29 days');
     expect(whyNoDate('2026-04-31')).toBe('that month has 30 days');
+    expect(whyNoDate('2026-12-32')).toBe('that month has 31 days');
     expect(whyNoDate('2026-13-01')).toContain('months are 01 to 12');
     expect(whyNoDate('2026-04-00')).toBe('days begin with 01');
 });
