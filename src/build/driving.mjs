@@ -12,7 +12,7 @@ export async function pick(page, key, words) {
 
 /** Waits until something is so; throws after a minute, with what is there instead. */
 export async function until(page, what, isSo, state) {
-    for (let time = 0; time < 200; time++) {
+    for (let time = 0; time < 600; time++) {
         if (await isSo()) return;
         await page.waitForTimeout(100);
     }

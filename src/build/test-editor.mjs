@@ -9,6 +9,7 @@ import { build } from 'esbuild';
 import { forNode } from './bundle.mjs';
 import { runInEditor } from './editor-host.mjs';
 import { packageExtension } from './package.mjs';
+import { testKeys } from './test-keys.mjs';
 import { testReload } from './test-reload.mjs';
 import { isEntry, main, root, run } from './ready.mjs';
 
@@ -76,7 +77,7 @@ if (isEntry(import.meta.url)) await main(async () => {
     }
     if (values.only !== 'web') {
         const { editor: which } = JSON.parse(readFileSync(results, 'utf8'));
-        all.push(await testReload({ editor, vsix, workspace, pictures }));
+        for (const test of [testReload, testKeys]) all.push(await test({ editor, vsix, workspace, pictures }));
         writeFileSync(results, JSON.stringify({ editor: which, results: all }, undefined, 1));
     }
     judge(results);
