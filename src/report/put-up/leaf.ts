@@ -28,6 +28,8 @@ export function putUpLeaf(house: House, putUpOf: (room: RoomPieces) => RoomPutUp
         sections: rooms.flatMap(({ room, told }) => told ? sectionsOf(room, told, layoutOf(room.room).ceiling!, job) : [{ heading: `room ${room.room.name}`, words: ['It cannot be laid out.'] }]),
         notes: known ? [
             'Every piece of the cut list was put up in this order on the solids of the dry fit: lifted straight up, or beside its place and then pushed there; round what hangs in the way level, one end first or turned on the plan; closing pieces by their way in, leaning or bent as they are on it; past all that is up by then, the biscuits that stand out and the walls. So much as 1/64" a joint\'s edges are taken to give. That is what was looked at: not ladders, tools, hands, pipes or furniture.',
+            ...rooms.some(({ told }) => told?.steps.some(({ shift }) => shift && shift.crew > 1))
+                ? ['What several crews do beside each other waits for all that it needs; that pieces get past each other was tried in the order of the steps alone.'] : [],
             'Hours are those of the job\'s rates, which hold for making a piece and putting it up. How each step is done is common practice, no source.',
         ] : [],
         cautions: known ? putUpCautions(house.rooms.flatMap(({ takeOff }) => takeOff?.pieces ?? [])) : [],
