@@ -1,5 +1,6 @@
 import type { Ceiling } from '../ceiling/model.ts';
 import { arrangedOf } from '../ceiling/plan.ts';
+import { atOnce } from '../plain/at-once.ts';
 import { kept, MOST_ROOMS } from '../plain/kept.ts';
 import { distance, type Point } from '../plane/point.ts';
 import type { Piece } from '../takeoff/model.ts';
@@ -16,29 +17,48 @@ import { heldUp, latenessOf, namesOf, saidBefore, together, unknownNames } from 
 import { scheduled, type Scheduled, type Wishes } from './schedule.ts';
 import { stoodOf, wallsOf, type Stood } from './stood.ts';
 
-/** The same, kept as long as the ceiling is the same. */
-export const putUpOf: (ceiling: Ceiling) => PutUp = kept(putUp, MOST_ROOMS);
+/** Steps whose ways are tried in one part of the work. */
+const STEPS_IN_A_PART = 50;
+
+/** The same, kept as long as the ceiling is the same. `made`: where somebody has made it already. */
+export const putUpOf = kept((ceiling: Ceiling, made?: PutUp): PutUp => made ?? putUp(ceiling), MOST_ROOMS);
+
+/** Makes it and keeps it in parts, for whoever must not keep others waiting. */
+export function* puttingUpOf(ceiling: Ceiling): Generator<undefined, void> {
+    if (!putUpOf.has(ceiling)) putUpOf(ceiling, yield* puttingUp(ceiling));
+}
 
 /** How a ceiling is put up: see model.ts. Every piece is put up in the order of the steps, and its way tried among all that is up before it. */
 export function putUp(ceiling: Ceiling): PutUp {
+    return atOnce(puttingUp(ceiling));
+}
+
+function* puttingUp(ceiling: Ceiling): Generator<undefined, PutUp> {
     const takeOff = takeOffOf(ceiling), all = stoodOf(ceiling, takeOff), nearby = new Nearby(all);
     const names = namesOf(takeOff.pieces), said = saidBefore(ceiling, names);
     const held = heldUp(ceiling, names), late = (id: string): number => { const own = held.pieces.get(id); return own ? latenessOf(own) : 0; };
+    yield;
     const befores = [...beforesOf(all, nearby, takeOff, ceiling), ...said], firstBay = firstBayOf(ceiling, takeOff, befores);
     const joints = biscuited(takeOff), up = new Map<string, Stood>(), walls = wallsOf(ceiling), openOf = middlesOf(ceiling);
     const byId = new Map(all.map(one => [one.piece.id, one]));
     const getsPast = ({ first, then }: Before): boolean => getsRound(byId.get(first)!, [byId.get(then)!], { nearby, walls, openOf });
+    yield;
     const { before, batches, stuck } = inOrder(all, befores, { firstBay, late }, getsPast);
+    yield;
     const band = bandIn(batches);
     const scene = { nearby, up, walls, openOf, jointsOf: (id: string) => joints.get(id) ?? [], waysOf: waysOfClosing(ceiling, takeOff, { band }) };
-    const steps = batches.map(({ group: { kind, of }, pieces, at }, i): Step => ({
-        number: i + 1, kind, of, at, ...together(pieces.flatMap(({ piece }) => held.pieces.get(piece.id) ?? [])),
-        placings: pieces.map(one => {
-            const placing = pathOf(one, scene);
-            up.set(one.piece.id, one);
-            return placing;
-        }),
-    }));
+    const steps: Step[] = [];
+    for (const { group: { kind, of }, pieces, at } of batches) {
+        if (steps.length % STEPS_IN_A_PART === STEPS_IN_A_PART - 1) yield;
+        steps.push({
+            number: steps.length + 1, kind, of, at, ...together(pieces.flatMap(({ piece }) => held.pieces.get(piece.id) ?? [])),
+            placings: pieces.map(one => {
+                const placing = pathOf(one, scene);
+                up.set(one.piece.id, one);
+                return placing;
+            }),
+        });
+    }
     const moved = steps.slice(1).map((step, i) => distance(steps[i]!.at, step.at)).filter(far => far > 0);
     const cycle = cycleIn(stuck, before), isPiece = (id: string): boolean => byId.has(id);
     return {

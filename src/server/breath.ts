@@ -1,4 +1,26 @@
-/** Lets whatever has come meanwhile be answered: only a timer lets messages in on Node and in a browser alike. */
+/** Who waits to go on, in the order in which they came. */
+const waiting: (() => void)[] = [];
+
+/**
+ * Lets whatever has come meanwhile be answered: only a timer lets messages in on Node and in a browser alike. One goes on at a time, whoever else has work
+ * to do. With a timer each, that of the one would be due as soon as the work of the other ends, and Node calls due timers one after the other: nobody
+ * would be heard until all of them are done.
+ */
 export function breath(): Promise<void> {
-    return new Promise(resolve => { setTimeout(resolve, 0); });
+    return new Promise(resolve => {
+        if (waiting.push(resolve) === 1) later(goOn);
+    });
+}
+
+/** The next is let go on only after the work that now begins. */
+function goOn(): void {
+    waiting.shift()!();
+    if (waiting.length > 0) later(goOn);
+}
+
+/** Node looks for messages before what is immediate; a timer alone, set before some work begins, may be due when that ends. */
+function later(action: () => void): void {
+    const { setImmediate: immediate } = globalThis as { readonly setImmediate?: (action: () => void) => void };
+    if (immediate) immediate(() => setTimeout(action, 0));
+    else setTimeout(action, 0);
 }

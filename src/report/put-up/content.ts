@@ -2,6 +2,7 @@ import type { Ceiling } from '../../ceiling/model.ts';
 import { closingPieces } from '../../putup/closing/pieces.ts';
 import type { Closing } from '../../takeoff/closing/pieces.ts';
 import { waysIn, type Way } from '../../takeoff/closing/ways.ts';
+import { grouped } from '../../plain/groups.ts';
 import type { Shift } from '../../putup/calendar.ts';
 import { hoursOf, type Hours } from '../../putup/hours.ts';
 import { measuresOf, type Measure } from '../../putup/measures.ts';
@@ -58,13 +59,13 @@ export function putUpContent(ceiling: Ceiling, takeOff: TakeOff): RoomPutUp {
     const days = daysOf(ceiling)?.shifts, waits = new Map(waitsTold(ceiling, putUp).map(told => [told.said, told]));
     const setting = settingOf(ceiling), up = piecesUp(ceiling.room, takeOff.pieces);
     const stepOf = new Map(putUp.steps.flatMap(({ number, placings }) => placings.map(({ piece }) => [piece.id, number] as const)));
-    const closed = (joint: Joint): number => Math.max(...joint.pieces.map(id => stepOf.get(id) ?? Infinity));
+    const closedIn = grouped(takeOff.joints, joint => Math.max(...joint.pieces.map(id => stepOf.get(id) ?? Infinity)));
     return {
         closings: closingPieces(ceiling, putUp, takeOff).map(closing => ({ closing, ways: waysIn(closing, ceiling) })),
         pressed: pressedRows(ceiling, takeOff, putUp),
         waits: [...waits.values()], putUp, hours, measures: putUp.firstBay ? measuresOf(putUp.firstBay, ceiling) : [], control: controlOf(ceiling),
         steps: putUp.steps.map((step): StepTold => {
-            const pieces = step.placings.map(({ piece }) => piece), joints = takeOff.joints.filter(joint => closed(joint) === step.number);
+            const pieces = step.placings.map(({ piece }) => piece), joints = closedIn.get(step.number) ?? [];
             return {
                 step, joints, up: new Set(pieces.filter(piece => up.has(piece))), fasteners: fastenersOf(pieces, joints, setting),
                 people: peopleFor(pieces), minutes: hours?.steps.get(step.number), shift: days?.get(step.number),

@@ -3,9 +3,10 @@ import type { RoomOnPage } from '../../pages/page.ts';
 import { putUpOnPage } from '../../pages/put-up/content.ts';
 import { dryFitOf } from '../../pipeline/inspect-closely.ts';
 import { layoutOf } from '../../pipeline/inspect.ts';
-import { putUpOf } from '../../putup/put-up.ts';
+import { puttingUpOf } from '../../putup/put-up.ts';
 import { roomsBefore } from '../../report/put-up/days.ts';
 import type { RoomPutUp } from '../../report/put-up/content.ts';
+import { breath } from '../breath.ts';
 
 /** How long it waits where somebody types. */
 const TYPING_MS = 200;
@@ -15,7 +16,7 @@ const TYPING_MS = 200;
  * not while somebody types. What a room has got is kept with its ceiling.
  */
 export class Orders {
-    private waiting: { readonly ceiling: Ceiling; readonly place: string; readonly parts: (() => unknown)[] }[] = [];
+    private waiting: { readonly ceiling: Ceiling; readonly place: string; readonly parts: Iterator<undefined> }[] = [];
     private readonly failed = new WeakSet<Ceiling>();
     private timer: ReturnType<typeof setTimeout> | undefined;
 
@@ -28,12 +29,11 @@ export class Orders {
         if (this.failed.has(ceiling)) return undefined;
         const place = `${file.uri} ${room.name}`;
         if (!this.waiting.some(each => each.ceiling === ceiling)) {
+            const before = roomsBefore(room).flatMap(other => layoutOf(other).ceiling ?? []);
             // what the room was before is of no use to anybody
-            const before = roomsBefore(room).flatMap(other => layoutOf(other).ceiling ?? []).flatMap(own => [() => dryFitOf(own), () => putUpOf(own)]);
-            const parts = [...before, () => dryFitOf(ceiling), () => putUpOf(ceiling), () => putUpOnPage(ceiling)];
-            this.waiting = [...this.waiting.filter(each => each.place !== place), { ceiling, place, parts }];
+            this.waiting = [...this.waiting.filter(each => each.place !== place), { ceiling, place, parts: partsOf(ceiling, before) }];
         }
-        this.timer ??= setTimeout(() => this.step());
+        this.timer ??= setTimeout(() => void this.step());
         return 'looking';
     }
 
@@ -44,23 +44,36 @@ export class Orders {
         this.waiting = [];
     }
 
-    private step(): void {
+    private async step(): Promise<void> {
+        const { timer } = this;
+        await breath();
+        // stopped meanwhile, or stopped and begun anew
+        if (this.timer !== timer) return;
         const [work] = this.waiting;
         this.timer = undefined;
         if (!work) return;
         if (!this.typing.now) this.part(work);
-        this.timer = setTimeout(() => this.step(), this.typing.now ? TYPING_MS : 0);
+        this.timer = setTimeout(() => void this.step(), this.typing.now ? TYPING_MS : 0);
     }
 
     private part(work: typeof this.waiting[number]): void {
         try {
-            work.parts.shift()?.();
+            if (!work.parts.next().done) return;
         } catch {
             this.failed.add(work.ceiling);
-            work.parts.length = 0;
         }
-        if (work.parts.length > 0) return;
         this.waiting = this.waiting.filter(each => each !== work);
         this.changed();
     }
+}
+
+/** What its content is made of, part by part; `before`: ceilings of rooms that it waits for. */
+function* partsOf(ceiling: Ceiling, before: readonly Ceiling[]): Generator<undefined, void> {
+    for (const own of [...before, ceiling]) {
+        dryFitOf(own);
+        yield;
+        yield* puttingUpOf(own);
+        yield;
+    }
+    putUpOnPage(ceiling);
 }

@@ -3,6 +3,7 @@ import type { RoomOnPage } from '../../pages/page.ts';
 import { t } from '../../pages/shared/words.ts';
 import type { Suggestions } from '../../suggest/model.ts';
 import { NO_SUGGESTIONS, suggesting } from '../../suggest/suggestions.ts';
+import { breath } from '../breath.ts';
 
 /** One room that somebody looks at. */
 interface Work {
@@ -15,7 +16,7 @@ interface Work {
 const TYPING_MS = 200;
 
 /**
- * Looks for other grids of the rooms in panes, a grid at a time, so that whatever the editor asks meanwhile is answered first; not while somebody
+ * Looks for other grids of the rooms in panes, a part of one at a time, so that whatever the editor asks meanwhile is answered first; not while somebody
  * types. A room that is read anew is looked at anew.
  */
 export class OtherGrids {
@@ -34,7 +35,7 @@ export class OtherGrids {
         this.all.set(room, work);
         // what the room was before is of no use to anybody
         this.waiting = [...this.waiting.filter(({ place }) => place !== work.place), work];
-        this.timer ??= setTimeout(() => this.step());
+        this.timer ??= setTimeout(() => void this.step());
         return work.known;
     }
 
@@ -46,7 +47,11 @@ export class OtherGrids {
         this.waiting = [];
     }
 
-    private step(): void {
+    private async step(): Promise<void> {
+        const { timer } = this;
+        await breath();
+        // stopped meanwhile, or stopped and begun anew
+        if (this.timer !== timer) return;
         const [work] = this.waiting;
         this.timer = undefined;
         if (!work) return;
@@ -54,7 +59,7 @@ export class OtherGrids {
             this.waiting = this.waiting.filter(each => each !== work);
             this.changed();
         }
-        this.timer = setTimeout(() => this.step(), this.typing.now ? TYPING_MS : 0);
+        this.timer = setTimeout(() => void this.step(), this.typing.now ? TYPING_MS : 0);
     }
 }
 
