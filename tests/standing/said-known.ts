@@ -4,7 +4,10 @@ export const WRAPPED: Change = ['profile slim { blocking { stock flat-6 }; ', 'p
 
 /** How dimensions are known, when and by whom: as in said.ts, of which this is a part. */
 export const KNOWN_TRIALS: Readonly<Record<string, Trial>> = {
-    'Stock.width/as': is('as told', 'as drawn', ['width        5 1/2" ± 1/64"', 'width        5 1/2" ± 1/64" as told']),
+    // of a stock its least known size is told
+    'Stock.width/as': is('as told', 'as drawn', [
+        'width        5 1/2" ± 1/64"\n  thickness    3/4"', 'width        5 1/2" ± 1/64" as told\n  thickness    3/4" as verified',
+    ]),
     'Stock.width/on': is('on 2026-03-07', 'on 2026-03-08', ['width        5 1/2" ± 1/64"', 'width        5 1/2" ± 1/64" on 2026-03-07']),
     'Stock.width/by': is('by "Wren"', 'by "Ruiz"', ['width        5 1/2" ± 1/64"', 'width        5 1/2" ± 1/64" as told by "Wren"']),
     'Stock.thickness/as': is('as told', 'as drawn', ['thickness    3/4"', 'thickness    3/4" as told']),
