@@ -26,14 +26,15 @@ export function blockingOf(line: Line, setting: Setting): Piece[] {
  * is the opening, where it stands once it is in.
  */
 export function bottomsOf(line: Line, setting: Setting, said: SaidWays = new Map()): Piece[] {
-    return stretchesOf(setting, line, 'bottom').flatMap(stretch => {
+    return stretchesOf(setting, line, 'bottom').flatMap((stretch, _, stretches) => {
         const { section } = line, bottom = section.profile.bottom!, press = bottom.press?.value ?? 0;
         return pieceOf({
             part: 'bottom', line: line.name, bay: stretch.bay, nth: stretch.letter, stock: bottom.stock,
             ...longer(stretch.lengths, press), ends: stretch.lie.ends,
             why: [...stretch.why, term('press', 1, press, bottom.press?.at)],
             width: section.bottomWidth.ticks, thickness: section.bottomThickness.ticks,
-            work: [bottom.ease && { kind: 'ease', by: bottom.ease.value }, ...slotsOf({ of: line.name, where: whereOf(line, stretch), biscuits: bottom.biscuits?.value, stretch }, said, setting)], fence: bottom.ripWith?.value,
+            work: [bottom.ease && { kind: 'ease', by: bottom.ease.value }, ...slotsOf({ of: line.name, where: whereOf(line, stretch), biscuits: bottom.biscuits?.value, stretch, stretches }, said, setting)],
+            fence: bottom.ripWith?.value,
             where: whereOf(line, stretch), source: bottom.at,
             corners: stretch.lie.corners, meets: stretch.lie.meets, heights: [section.bottomTop.ticks, section.depth.ticks],
         }, setting);

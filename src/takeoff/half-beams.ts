@@ -36,12 +36,12 @@ function lying(
     const bottom = part === 'bottom' ? section.profile.bottom : undefined;
     const thickness = part === 'bottom' ? section.bottomThickness.ticks : section.blockingThickness.ticks;
     const whereOfIt = ({ letter }: Stretch): string => `half beam along the ${wall} wall${letter ? `, piece ${letter} from the ${endsOf(runs)[0]}` : ''}`;
-    return spliced(setting.pairs.of(part, wall), splices, runs, setting).flatMap(stretch => pieceOf({
+    return spliced(setting.pairs.of(part, wall), splices, runs, setting).flatMap((stretch, _, stretches) => pieceOf({
         part, wall, nth: stretch.letter, stock: board.stock, ...stretch.lengths, ends: stretch.lie.ends, why: stretch.why,
         width: bottom ? bottomWidth.ticks : width.ticks, thickness, ...bottom && perimeter.scribe && { scribe: perimeter.scribe.value },
         work: [
             bottom?.ease && { kind: 'ease', by: bottom.ease.value },
-            ...bottom ? slotsOf({ of: wall, where: whereOfIt(stretch), biscuits: bottom.biscuits?.value, stretch }, said, setting) : [],
+            ...bottom ? slotsOf({ of: wall, where: whereOfIt(stretch), biscuits: bottom.biscuits?.value, stretch, stretches }, said, setting) : [],
         ],
         source: board.at, where: whereOfIt(stretch),
         corners: stretch.lie.corners, meets: stretch.lie.meets, heights: part === 'bottom' ? [section.bottomTop.ticks, section.depth.ticks] : [0, thickness],

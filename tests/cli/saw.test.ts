@@ -1,5 +1,5 @@
 import Papa from 'papaparse';
-import { readdirSync, readFileSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { strictSchema } from '../report/samples.ts';
@@ -51,6 +51,22 @@ describe('saw', () => {
         expect(html).toContain(`default-src 'none'`);
         expect(html).not.toMatch(/<script|https?:\/\/(?!www\.w3\.org\/2000\/svg")/);
         expect(html).toContain('@page{size:17in 11in;margin:0}');
+    });
+
+    test('sheets go where --out says, or else into sheets; an option is no folder, and two folders or --out alone are refused', async () => {
+        const cwd = folderWith(house), drawn = (folder: string): boolean => existsSync(join(cwd, folder, 'boards-plum-street-4.html'));
+        expect((await cofferwright(cwd, ['saw', '--quick', '--sheets', '--out', 'paper'])).code).toBe(0);
+        expect([drawn('paper'), readdirSync(cwd).filter(name => name.startsWith('-'))]).toEqual([true, []]);
+        expect((await cofferwright(cwd, ['saw', '--quick', '--sheets'])).code).toBe(0);
+        expect(drawn('sheets')).toBe(true);
+        for (const [args, words] of [
+            [['saw', '--out', 'paper'], 'Write --sheets --out paper'], [['saw', '--sheets', 'a', '--out', 'b'], 'Two folders to draw into: --sheets a and --out b'],
+            [['labels', '--out', '--quick'], 'It is an option, and no folder.'], [['survey', '--out', 'paper'], 'Write --templates --out paper'],
+        ] as const) {
+            const { code, err } = await cofferwright(cwd, [...args]);
+            expect([code, err]).toEqual([2, expect.stringContaining(words)]);
+        }
+        expect(readdirSync(cwd).filter(name => name === 'a' || name === 'b' || name.startsWith('-'))).toEqual([]);
     });
 
     test('from a house with an error nothing should be cut: it is said, 1', async () => {

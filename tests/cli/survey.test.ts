@@ -116,7 +116,7 @@ describe('survey', () => {
 
 describe('survey --templates', () => {
     test('draws every side that is scribed at true size, on sheets and in one file to print; nothing is drawn where none is', async () => {
-        const cwd = folderWith(under(VALLEY)), { code, out } = await cofferwright(cwd, ['survey', '--templates', 'scribed']);
+        const cwd = folderWith(under(VALLEY)), { code, out } = await cofferwright(cwd, ['survey', '--templates', '--out', 'scribed']);
         expect(code).toBe(1);
         const files = readdirSync(join(cwd, 'scribed')).filter(name => name.startsWith('scribe-'));
         expect(files).toEqual(expect.arrayContaining(['scribe-den-1.svg', 'scribe-den.html', 'scribe-den.pdf']));

@@ -7,6 +7,7 @@ import { csvSaw } from '../../report/sawing/csv.ts';
 import { sawOf, type HouseSaw } from '../../report/sawing/house-saw.ts';
 import { humanSaw } from '../../report/sawing/human.ts';
 import { jsonSaw } from '../../report/sawing/json.ts';
+import { drawnInto } from '../drawn-into.ts';
 import { EXIT, worst, type ExitCode } from '../exit-code.ts';
 import { FileNames } from '../file-names.ts';
 import { isSound } from '../houses.ts';
@@ -15,8 +16,9 @@ import { OutputFolder, type OutputOptions } from '../output-folder.ts';
 import { planned, type BoardsOptions } from './boards.ts';
 
 export interface SawOptions extends BoardsOptions {
-    /** The folder for the drawn boards; nothing is drawn where none is named. */
-    readonly sheets?: string;
+    /** The boards are drawn: into this folder, or where none is named into that of `out`. */
+    readonly sheets?: string | true;
+    readonly out?: string;
     readonly force?: boolean;
 }
 export const LABEL_PAPERS = ['letter', 'A4'] as const;
@@ -27,17 +29,18 @@ export interface LabelOptions extends Omit<BoardsOptions, 'format'>, OutputOptio
 
 /** Everything at the saw in its order; with `sheets` also every board as it lies there, drawn to be printed. */
 export async function saw(options: SawOptions, world: World): Promise<ExitCode> {
+    const out = drawnInto(options.sheets, options.out, 'sheets');
     const { houses, plans, code } = await planned(options, world);
     const { terminal } = world;
     const saws = plans.map(sawOf);
     let written: ExitCode = EXIT.clean;
-    if (options.sheets === undefined) {
+    if (out === undefined) {
         switch (options.format) {
             case 'human': terminal.result(humanSaw(saws, terminal.paint)); break;
             case 'json': terminal.result(jsonSaw(saws)); break;
             case 'csv': terminal.result(csvSaw(saws)); break;
         }
-    } else written = await writeSheets(saws, 'boards', { ...options, out: options.sheets }, world, boardSheets);
+    } else written = await writeSheets(saws, 'boards', { ...options, out }, world, boardSheets);
     const complete = plans.every(({ plan }) => plan.unplaced.length === 0);
     return worst(worst(code, written), isSound(houses) && complete ? EXIT.clean : EXIT.findings);
 }

@@ -5,6 +5,7 @@ import { printedSheets } from '../../pages/shared/printed-sheets.ts';
 import { takeOffOf } from '../../pipeline/inspect.ts';
 import { standingNotice } from '../../report/standing.ts';
 import { surveyedOf } from '../../survey/survey.ts';
+import { drawnInto } from '../drawn-into.ts';
 import type { ExitCode } from '../exit-code.ts';
 import { writeRoomFiles } from '../room-files.ts';
 import type { World } from '../world.ts';
@@ -12,8 +13,9 @@ import { told } from './leaves.ts';
 import type { ListOptions } from './lists.ts';
 
 export interface TemplateOptions extends ListOptions {
-    /** The folder for templates of what has to be scribed; none are drawn where none is named. */
-    readonly templates?: string;
+    /** Templates of what has to be scribed are drawn: into this folder, or where none is named into that of `out`. */
+    readonly templates?: string | true;
+    readonly out?: string;
     readonly force?: boolean;
 }
 
@@ -37,10 +39,11 @@ const KINDS = {
 /** What the surveyed ceiling leaves of each side, or what walls do that are not straight; with `templates` instead what is scribed, at true size. */
 export function orTemplates(what: keyof typeof KINDS) {
     return async (options: TemplateOptions, world: World): Promise<ExitCode> => {
-        if (options.templates === undefined) return told(what)(options, world);
+        const out = drawnInto(options.templates, options.out, 'templates');
+        if (out === undefined) return told(what)(options, world);
         const { file, title, none, sheetsOf } = KINDS[what];
         let any = false;
-        const code = await writeRoomFiles({ ...options, out: options.templates, force: options.force ?? false }, world, 'Drawing', async (ceiling, _, standing) => {
+        const code = await writeRoomFiles({ ...options, out, force: options.force ?? false }, world, 'Drawing', async (ceiling, _, standing) => {
             const { name } = ceiling.room, sheets = sheetsOf(ceiling).map(sheet => withNotice(sheet, standingNotice(standing)));
             if (sheets.length === 0) return [];
             any = true;
