@@ -9,6 +9,8 @@ export interface SheetOptions {
     readonly of?: string;
     /** For who has the ceiling built: nothing is said of the pieces it is built from. */
     readonly forClient?: boolean;
+    /** Of a plan in a document without its sections: it points to no sheet of them. */
+    readonly alone?: boolean;
     /** How `data-source` names a file; its last part, unless said. */
     readonly fileName?: FileName;
 }

@@ -43,6 +43,14 @@ describe('a change order', () => {
         expect(page.match(/changed\.\d/g)).toHaveLength(5);
     });
 
+    test('points to no sheet of a section, for it has none; its plans are numbered on', async () => {
+        const { page } = await ordered([house, finer(house)]), words = page.replaceAll(/<[^>]*>/g, ' ');
+        expect(page).not.toMatch(/Section \d+ on sheet|id="[^"]*mark\./);
+        expect(words).not.toMatch(/section on/);
+        expect(words).toMatch(/\sdeep\.\s/);
+        expect([...page.matchAll(/>(C-\d+)</g)].map(found => found[1])).toEqual(['C-1', 'C-2']);
+    });
+
     test('has no cost, rate or hour of ours', async () => {
         const { page } = await ordered([{ ...house, 'rates.coffer': rates }, finer({ ...house, 'rates.coffer': rates })]);
         for (const word of ['overhead', 'profit', 'pine-1x6', '2.10', '3.25', ' min', '40.00', 'hours']) expect(page.replace(/<style>.*?<\/style>|url\([^)]*\)/gs, '')).not.toContain(word);

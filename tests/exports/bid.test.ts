@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { toSvg, type Sheet } from '../../src/drawing/index.ts';
 import { bidPdf } from '../../src/exports/pdf/bid.ts';
 import { readFile } from '../../src/language/read-file.ts';
 import { bidContent, type BidContent } from '../../src/report/bid/content.ts';
@@ -44,8 +45,10 @@ alternate two "Two coffers by two" { den.grid.coffers-north 2 }
 alternate impossible { den.grid.beams.bottom.rip 9" }
 ${more}`;
 
-async function bidOf(title: string, date?: string): Promise<{ bid: BidContent; secrets: string[] }> {
-    const workspace = await TestWorkspace.open({ 'den.coffer': text(title) });
+const ROOM_TEXT = text('Pear Row 3');
+
+async function bidOf(title: string, date?: string, given = text(title)): Promise<{ bid: BidContent; secrets: string[] }> {
+    const workspace = await TestWorkspace.open({ 'den.coffer': given });
     const content = readFile(workspace.document('den.coffer')), { rooms, job, alternates } = content;
     const priced = price(rooms, job);
     const house = { job, alternates, rooms: inspect(content).layouts.map(({ room, ceiling }) => ({ room, standing: SOUND, takeOff: takeOffOf(ceiling!) })) };
@@ -75,6 +78,42 @@ describe('the client\'s page', () => {
         expect(page).toContain('&lt;script&gt;');
         expect(page).toContain("default-src 'none'");
         expect(page).not.toMatch(/(?:src|href)="|url\((?!data:)/);
+    });
+});
+
+/** What a sheet says to be, and the sheets its plan points to, in its notes and in its bubbles. */
+const lettered = (sheet: Sheet) => {
+    const svg = toSvg(sheet, { as: 'part of a page' }), pages = [...svg.matchAll(/>(C-\d+)</g)].map(found => found[1]!), notes = [...svg.replaceAll(/<[^>]*>/g, ' ').matchAll(/section on\s+(C-\d+)/g)].map(found => found[1]!);
+    return { id: sheet.id, pages: new Set(pages), notes, bubbles: [...svg.matchAll(/Section (\d+) on sheet (C-\d+)/g)].map(([, number, at]) => [number, at]) };
+};
+
+describe('the sheets of a bid', () => {
+    const TWO_SIZES = ROOM_TEXT.replace('profile box', 'profile low like box { sides.stock poplar-1x4 }\nprofile box').replace('fixture lamp', 'line A { beams low }\n  fixture lamp');
+
+    test('are numbered on through its rooms, each number once, and a plan points to those that are there', async () => {
+        const second = TWO_SIZES.slice(TWO_SIZES.indexOf('room den'), TWO_SIZES.indexOf('labor {')).replace('room den "Reading room"', 'room study "Study"');
+        const { bid } = await bidOf('Pear Row 3', undefined, TWO_SIZES + second), sheets = bid.drawings.map(lettered);
+        expect(sheets.map(({ id }) => id)).toEqual(['C-1', 'C-2', 'C-3', 'C-4', 'C-5', 'C-6']);
+        for (const [i, { id, pages, notes, bubbles }] of sheets.entries()) {
+            expect(pages).toContain(id);
+            const pointed = i % 3 > 0 ? [] : [`C-${i + 2}`, `C-${i + 3}`];
+            expect(notes).toEqual(pointed);
+            expect(new Set(bubbles.map(([, at]) => at))).toEqual(new Set(pointed));
+            for (const [number, at] of bubbles) expect(at).toBe(`C-${number}`);
+            if (i % 3 > 0) expect([...pages]).toEqual([id]);
+        }
+    });
+});
+
+describe('who judges what carries the beams', () => {
+    const WRAPPED = 'profile boxed { wraps 3" x 5" clearance 1/4"; sides { stock poplar-1x6; corners butted past north-south }; cleats { rip 3/4" x 3/4" from poplar-1x4 }; bottom { stock poplar-1x4 } }\n';
+    test.each([
+        ['all from the framing', ROOM_TEXT, 'The beams hang from the ceiling\'s framing. Whether it may carry them,'],
+        ['one around what is there', WRAPPED + ROOM_TEXT.replace('fixture lamp', 'line 1 { beams boxed }\n  fixture lamp'), 'The beams of line 1 are built around what is there and hang on it; the others hang from the ceiling\'s framing. Whether each may carry them and be fastened to,'],
+        ['all around what is there', WRAPPED + ROOM_TEXT.replace('beams box;', 'beams boxed;'), 'The beams are built around what is there and hang on it. Whether it may carry them and be fastened to,'],
+    ])('%s', async (_, given, words) => {
+        const { bid } = await bidOf('Pear Row 3', undefined, given.replace(/^(profile boxed .*\n)(edition 1\n)/, '$2$1'));
+        expect(bid.cautions.at(-1)).toBe(`${words} and what headroom must stay, is for the local code and those who are licensed to judge it.`);
     });
 });
 

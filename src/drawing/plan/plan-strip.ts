@@ -25,12 +25,12 @@ import { isRectangle } from './wall-dimensions.ts';
 /** Key, notes, counts, fixtures and cautions of the plan's sheet. */
 export function planStrip(
     ceiling: Ceiling, takeOff: TakeOff, sections: readonly (SectionOfLines & { readonly sheet: string })[], fixtures: readonly PlacedFixture[],
-    { hidden, forClient }: { readonly hidden: boolean; readonly forClient: boolean },
+    { hidden, forClient, alone }: { readonly hidden: boolean; readonly forClient: boolean; readonly alone: boolean },
 ): readonly StripBlock[] {
     const show = ceiling.room.job.show.value;
     return [
         { id: 'key', heading: 'KEY', rows: keyRows(ceiling, takeOff, fixtures, { hidden, forClient }) },
-        { id: 'notes', heading: 'NOTES', rows: numbered(noteWords(ceiling, takeOff, sections, show, forClient)) },
+        { id: 'notes', heading: 'NOTES', rows: numbered(noteWords(ceiling, takeOff, sections, show, { forClient, alone })) },
         ...forClient ? [] : [{ id: 'pieces', heading: 'PIECES', rows: countRows(takeOff) }],
         { id: 'fixtures', heading: 'FIXTURES, FROM THE NORTH-WEST CORNER', more: '… and more: see the job.', rows: fixtures.map(({ fixture, x, y }) => ({ kind: 'pair', left: fixture.name, right: `${figure(x, show)} east, ${figure(y, show)} south` })) },
         { id: 'care', heading: 'CARE', rows: careRows(fixtures) },
@@ -64,7 +64,8 @@ function numbered(notes: readonly string[]): readonly StripRow[] {
 }
 
 function noteWords(
-    ceiling: Ceiling, takeOff: TakeOff, sections: readonly (SectionOfLines & { readonly sheet: string })[], show: Show, forClient: boolean,
+    ceiling: Ceiling, takeOff: TakeOff, sections: readonly (SectionOfLines & { readonly sheet: string })[], show: Show,
+    { forClient, alone }: { readonly forClient: boolean; readonly alone: boolean },
 ): readonly string[] {
     const f = (ticks: Ticks) => sizeWithUnit(ticks, show);
     const { room, band, around, across, down } = ceiling, hasHalfBeam = Object.values(around).some(own => own?.kind === 'half-beam');
@@ -73,7 +74,8 @@ function noteWords(
     const lengths = countedFigures(cutBetween.map(piece => piece.cutBack), show);
     return [
         coffersNote(ceiling, show),
-        ...sections.map(({ section, lines, sheet }) => `${sections.length === 1 ? 'Beams' : `Line${lines.length === 1 ? '' : 's'} ${lines.map(each => each.name).join(', ')}:`} ${f(section.outerWidth!.ticks)} wide, ${f(section.depth!.ticks)} deep; section on ${sheet}.`),
+        ...sections.map(({ section, lines, sheet }) =>
+            `${sections.length === 1 ? 'Beams' : `Line${lines.length === 1 ? '' : 's'} ${lines.map(each => each.name).join(', ')}:`} ${f(section.outerWidth!.ticks)} wide, ${f(section.depth!.ticks)} deep${alone ? '' : `; section on ${sheet}`}.`),
         ...hasHalfBeam ? aroundWords(around, f).map(words => `${capitalized(words)}.`) : [band ? `Band ${f(band.thickness.ticks)} thick; its lower edge ${bandWords(band.lowerEdge.ticks - (sections[0]?.section.depth?.ticks ?? band.lowerEdge.ticks), f)}.` : ceiling.lines.length > 0 ? 'No band: beams end at the walls.' : 'No band, no beams.'],
         ...floorNote(ceiling, show),
         ...(through && !forClient ? [`Bottoms run through ${through}${lengths.length === 0 ? '.' : `; cut between: ${few(lengths).join(', ')}.`}`] : []),

@@ -48,15 +48,17 @@ export function drawPlan(ceiling: Ceiling, takeOff: TakeOff, options: SheetOptio
     const whole = framed(scale.label);
     const sections = sectionsOf(ceiling).map((each, i) => ({ ...each, sheet: sheetAfter(options.sheet ?? FIRST_SHEET, i + 1) }));
     const fixtures = placedFixtures(room.fixtures, ceiling);
+    const { forClient = false, alone = false } = options;
     const title = ['Reflected ceiling plan', room.title ?? room.name, room.job.title?.value].filter(Boolean).join(', ');
     return sheet({ id: options.sheet ?? FIRST_SHEET, title, description: descriptionOf(ceiling, options.forClient ? undefined : takeOff) }, paper, [
         ...drawing(planLayers(ceiling, takeOff, options, placed, sections, fixtures)), ...footOf(ceiling, options, scale, placed, area),
-        strip(planStrip(ceiling, takeOff, sections, fixtures, { hidden: placed.hiddenLines, forClient: options.forClient ?? false }), whole.strip), whole.group,
+        strip(planStrip(ceiling, takeOff, sections, fixtures, { hidden: placed.hiddenLines, forClient, alone }), whole.strip), whole.group,
         // the room's south-west corner: what lies in the room has no negative coordinates where y points north
     ], { pointsPerTick: placed.view.pointsPerTick, origin: [placed.view.left, toY(placed.view, ceiling.length)] });
 }
 
-const FIRST_SHEET = 'C-1';
+/** The plan's, unless another is said; the room's other sheets follow it. */
+export const FIRST_SHEET = 'C-1';
 
 /** `C-1` is followed by `C-2`; a name without a number gets one. */
 export function sheetAfter(sheet: string, by: number): string {
@@ -95,7 +97,7 @@ export function planLayers(
     const numbers = cofferLabels(ceiling, view, show, claims, least);
     const lengths = bottomLabels(ceiling, takeOff.pieces.filter(piece => piece.part === 'bottom'), view, show, claims, least);
     const names = fixtureNames(fixtures, view, room, claims, least), atWalls = fixturesAtWalls(standingAtWalls(ceiling), view, room, claims, fileName, least);
-    const marks = sections.flatMap(({ lines, sheet }) => sectionMark(ceiling, lines[0]!, sheet, view, claims) ?? []);
+    const marks = options.alone ? [] : sections.flatMap(({ lines, sheet }) => sectionMark(ceiling, lines[0]!, sheet, view, claims) ?? []);
     const splices = spliceMarks(ceiling, view);
     const joists = options.forClient ? null : joistLines(ceiling, view, fileName);
     const offWall = wallThickness(view.pointsPerTick) + 3;

@@ -1,4 +1,4 @@
-import { drawPlan, drawSection, contextIn, sectionsOf, withNotice, type Sheet } from '../../drawing/index.ts';
+import { drawPlan, drawSection, contextIn, FIRST_SHEET, sectionsOf, sheetAfter, withNotice, type Sheet, type SheetOptions } from '../../drawing/index.ts';
 import type { Ceiling } from '../../ceiling/model.ts';
 import type { Addition, Estimate } from '../../estimate/model.ts';
 import type { Given } from '../../provenance/source.ts';
@@ -63,7 +63,7 @@ export function bidContent({ house, priced, alternates }: HousePrice, date?: str
         exclusions: said.exclusions,
         cautions: cautionsForClient(ceilings),
         terms: [...said.terms, ...said.validDays !== undefined ? [`The price holds for ${said.validDays} days from the date above.`] : []],
-        drawings: ceilings.flatMap(drawingsOf).map((sheet, i) => ({ ...withNotice(sheet, draft.length > 0 ? [DRAFT] : []), id: `${sheet.id}.${i + 1}` })),
+        drawings: drawingsOf(ceilings).map(sheet => withNotice(sheet, draft.length > 0 ? [DRAFT] : [])),
     };
 }
 
@@ -90,8 +90,16 @@ function optionText({ alternate, priced, comparison: { total } }: PricedAlternat
     return { title: alternate.title ?? alternate.name, price: differenceText(total.after.sub(total.before), priced.estimate.currency) };
 }
 
-/** The plan, and each section that is in the room; how many pieces it takes is ours to know. */
-function drawingsOf(ceiling: Ceiling): Sheet[] {
-    const sections = sectionsOf(ceiling);
-    return [drawPlan(ceiling, takeOffOf(ceiling), { forClient: true }), ...sections.map(each => drawSection(each.section, contextIn(ceiling, each, {})))];
+/** Of each room the plan, and each section that is in it, numbered on from one room to the next; how many pieces it takes is ours to know. */
+function drawingsOf(ceilings: readonly Ceiling[]): Sheet[] {
+    const rooms = ceilings.map(ceiling => ({ ceiling, sections: sectionsOf(ceiling) })), of = `of ${rooms.reduce((sum, { sections }) => sum + 1 + sections.length, 0)}`;
+    const sheets: Sheet[] = [];
+    for (const { ceiling, sections } of rooms) {
+        const sheetAt = (i: number): SheetOptions => ({ sheet: sheetAfter(FIRST_SHEET, first + i), of }), first = sheets.length;
+        sheets.push(
+            drawPlan(ceiling, takeOffOf(ceiling), { ...sheetAt(0), forClient: true }),
+            ...sections.map((each, i) => drawSection(each.section, contextIn(ceiling, each, sheetAt(1 + i)))),
+        );
+    }
+    return sheets;
 }

@@ -1,5 +1,6 @@
-import type { Changes, HouseChange, LineChange, RoomChange, RoomThere } from '../../changes/model.ts';
-import { drawPlan, markChanged, withNotice, type Sheet } from '../../drawing/index.ts';
+import type { Ceiling } from '../../ceiling/model.ts';
+import type { Changes, HouseChange, LineChange, RoomChange } from '../../changes/model.ts';
+import { drawPlan, FIRST_SHEET, markChanged, sheetAfter, withNotice, type Sheet } from '../../drawing/index.ts';
 import { layoutOf } from '../../pipeline/inspect.ts';
 import { printMoney } from '../../quantity/money.ts';
 import { Rational } from '../../quantity/rational.ts';
@@ -10,6 +11,7 @@ import { roomText } from '../bid/scope.ts';
 import { roomLines } from '../changes/words.ts';
 import { differenceText } from '../estimate/words.ts';
 import { titleOfHouse } from '../house.ts';
+import type { TakeOff } from '../../takeoff/model.ts';
 
 /** What a client signs when something is to be otherwise than agreed. No cost, no rate and no hour of ours is in it. */
 export interface ChangeOrderContent {
@@ -64,7 +66,7 @@ function changeOrderContent(house: HouseChange, { number, date, reason }: Order,
             'What is agreed and not changed here stays as it is. The changed work begins when both have signed.',
         ],
         cautions: cautionsForClient(rooms.flatMap(({ after: now }) => (now && layoutOf(now.room).ceiling) ?? [])),
-        drawings: rooms.flatMap(room => drawingsOf(room, number)).map((sheet, i) => ({ ...withNotice(sheet, draft.length > 0 ? [DRAFT] : []), id: `${sheet.id}.${i + 1}` })),
+        drawings: drawingsOf(rooms.flatMap(room => statesOf(room, number))).map(sheet => withNotice(sheet, draft.length > 0 ? [DRAFT] : [])),
     };
 }
 
@@ -79,12 +81,17 @@ function daysChange(days: Rational): string {
     return tenths === '0.0' ? 'the same' : `${tenths} ${days.s > 0n ? 'more' : 'fewer'}`;
 }
 
-/** The plans of a room as it was and as it is to be, what is otherwise marked on both. */
-function drawingsOf(room: RoomChange, number: string): Sheet[] {
+/** A room in one state, and what is marked on its plan. */
+interface State { readonly ceiling: Ceiling; readonly takeOff: TakeOff; readonly changed: Parameters<typeof markChanged>[3] }
+
+/** A room as it was and as it is to be, wherever it has a plan. */
+function statesOf(room: RoomChange, number: string): State[] {
     return ([['before', 'before the change'], ['after', `as changed by change order ${number}`]] as const).flatMap(([side, words]) => {
-        const there = room[side], lines = room.lines.flatMap(line => nameIn(line, side));
+        const there = room[side], { ceiling } = there ? layoutOf(there.room) : {};
+        if (!there?.takeOff || !ceiling) return [];
         // where no line is otherwise, and the room is, all of it is marked
-        return there ? drawingOf(there, { lines, all: room.lines.length === 0, mark: number, words }) : [];
+        const lines = room.lines.flatMap(line => nameIn(line, side));
+        return [{ ceiling, takeOff: there.takeOff, changed: { lines, all: room.lines.length === 0, mark: number, words } }];
     });
 }
 
@@ -93,9 +100,12 @@ function nameIn(line: LineChange, side: 'before' | 'after'): string[] {
     return there ? [there.name] : [];
 }
 
-function drawingOf({ room, takeOff }: RoomThere, changed: Parameters<typeof markChanged>[3]): Sheet[] {
-    const { ceiling } = layoutOf(room);
-    return ceiling && takeOff ? [markChanged(drawPlan(ceiling, takeOff, { forClient: true }), ceiling, takeOff, changed)] : [];
+/** Their plans, what is otherwise marked on each, numbered on. No section goes with them, so none is pointed to. */
+function drawingsOf(states: readonly State[]): Sheet[] {
+    return states.map(({ ceiling, takeOff, changed }, i) => {
+        const plan = drawPlan(ceiling, takeOff, { forClient: true, alone: true, sheet: sheetAfter(FIRST_SHEET, i), of: `of ${states.length}` });
+        return markChanged(plan, ceiling, takeOff, changed);
+    });
 }
 
 /** The change orders of all houses. */
