@@ -1,4 +1,4 @@
-import { crossing, directionOf } from '../plane/line.ts';
+import { crossing, directionOf, distanceFrom } from '../plane/line.ts';
 import { reach, reversed, type Point, type Vector } from '../plane/point.ts';
 import { touch } from '../plane/polygon.ts';
 import { depthOf, flankLooking, isSolid, looks, type Carrier, type Flank, type LineCarrier, type WallCarrier } from './carriers.ts';
@@ -103,11 +103,11 @@ function holds({ first, last }: Span, place: number): boolean {
 }
 
 function inTheRoom({ line, from, to, start, end }: Span, walls: readonly WallCarrier[], troubles: Trouble[]): void {
-    for (const wall of walls) {
-        if (wall === from || wall === to || !touch(start, end, wall.start, wall.end)) continue;
-        troubles.push({ kind: 'leaves-the-room', line: line.name, at: wall.name });
-        return;
-    }
+    const met = walls.filter(wall => wall !== from && wall !== to && touch(start, end, wall.start, wall.end));
+    // half of it would stand before that wall, and half run on beside it
+    const along = met.find(wall => [wall.start, wall.end].every(point => distanceFrom(line.center, point) === 0));
+    if (along) troubles.push({ kind: 'on-a-wall', line: line.name, wall: along.name });
+    else if (met[0]) troubles.push({ kind: 'leaves-the-room', line: line.name, at: met[0].name });
 }
 
 /** One end: at a wall, at a line (a T), or at a line that ends here too (a ring). Where it stands on the other is noted there. */

@@ -13,6 +13,8 @@ export type Trouble =
     /** It reaches a wall or line beyond the end of that. */
     | { readonly kind: 'misses'; readonly line: string; readonly to: string }
     | { readonly kind: 'leaves-the-room'; readonly line: string; readonly at: string }
+    /** Its center is the line of a wall that juts into the room. */
+    | { readonly kind: 'on-a-wall'; readonly line: string; readonly wall: string }
     /** Its end lies over an outside corner, across two walls, or over another line's end. `by`: how far, along `on`. */
     | { readonly kind: 'in-the-way'; readonly on: string; readonly between: readonly [string, string]; readonly by: Ticks }
     /** On its way it lies over a corner of the wall, or of what runs along it. `by`: how far, square to the line. */

@@ -208,7 +208,7 @@ export interface Arranged {
  * end has no whole face to stand against.
  */
 type Astray =
-    | { readonly kind: 'grazes'; readonly to: string; readonly by: Ticks }
+    | { readonly kind: 'grazes' | 'on-a-wall'; readonly to: string; readonly by: Ticks }
     | { readonly kind: 'crowds' | 'shortens'; readonly to: string; readonly leaves: Ticks; readonly wants: Ticks }
     | { readonly kind: 'never-gets-there' | 'misses' | 'leaves-the-room'; readonly to: string }
     | { readonly kind: 'in-the-way'; readonly on: string; readonly other: string; readonly by: Ticks }

@@ -220,6 +220,10 @@ export function arrangementTroubles({ troubles }: Pick<Arrangement, 'troubles'>,
         switch (trouble.kind) {
             case 'never-gets-there': case 'misses': return [{ kind: 'line-goes-nowhere', line: trouble.line, why: { kind: trouble.kind, to: trouble.to }, at: ofLine(trouble.line) }];
             case 'leaves-the-room': return [{ kind: 'line-goes-nowhere', line: trouble.line, why: { kind: trouble.kind, to: trouble.at }, at: ofLine(trouble.line) }];
+            case 'on-a-wall': return [{
+                kind: 'line-goes-nowhere', line: trouble.line, at: ofLine(trouble.line),
+                why: { kind: trouble.kind, to: trouble.wall, by: (lines.find(line => line.name === trouble.line)?.section.outerWidth.ticks ?? 0) / 2 },
+            }];
             case 'grazes': return [{ kind: 'line-goes-nowhere', line: trouble.line, why: { kind: trouble.kind, to: trouble.wall, by: trouble.by }, at: ofLine(trouble.line) }];
             case 'crowds': return [{ kind: 'line-goes-nowhere', line: trouble.line, why: { kind: trouble.kind, to: trouble.wall, leaves: trouble.leaves, wants: trouble.wants }, at: ofLine(trouble.line) }];
             case 'shortens': return [{ kind: 'line-goes-nowhere', line: trouble.line, why: { kind: trouble.kind, to: trouble.along, leaves: trouble.leaves, wants: trouble.wants }, at: ofLine(trouble.line) }];

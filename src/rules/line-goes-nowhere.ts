@@ -28,7 +28,7 @@ runs across.`,
             const named = (of: string): string => (walls.has(of) ? `the ${of} wall` : `line ${of}`), step = Math.max(1, job.cutTo.value);
             for (const { line, why, at } of troublesOf(layout, 'line-goes-nowhere')) {
                 const up = (ticks: Ticks): Ticks => Math.ceil(ticks / step) * step;
-                const said = why.kind === 'in-the-way' || why.kind === 'grazes' ? { ...why, by: up(why.by) } : why.kind === 'crowds' || why.kind === 'shortens' ? { ...why, leaves: Math.floor(why.leaves / step) * step, wants: up(why.wants) } : why;
+                const said = why.kind === 'in-the-way' || why.kind === 'grazes' || why.kind === 'on-a-wall' ? { ...why, by: up(why.by) } : why.kind === 'crowds' || why.kind === 'shortens' ? { ...why, leaves: Math.floor(why.leaves / step) * step, wants: up(why.wants) } : why;
                 report({ at, message: `Line ${line} ${wordsOf(said, size, named)}` });
             }
         },
@@ -40,6 +40,7 @@ function wordsOf(why: Extract<Trouble, { kind: 'line-goes-nowhere' }>['why'], si
         case 'never-gets-there': return `never reaches ${named(why.to)}: it runs along it, or away from it. Let it end at something that runs across it.`;
         case 'misses': return `passes the end of ${named(why.to)}: that does not reach that far. Let it end at something that does, or let ${named(why.to)} run on.`;
         case 'leaves-the-room': return `runs through ${named(why.to)}, out of the room. Give where it begins and stops: \`from\`, \`until\`.`;
+        case 'on-a-wall': return `stands on the line of ${named(why.to)}: half of it would end there, and half run on beside it. Move it by half its width, ${size(why.by)}, or more, so that one wall has all of its end.`;
         case 'grazes': return `runs into the corner of wall ${why.to}, or what runs along it there, by ${size(why.by)}. Move it by that, or let it stop at that wall: \`from\`, \`until\`.`;
         case 'crowds': return `leaves ${size(why.leaves)} to the corner of ${named(why.to)}, and the trims along the line and around that corner need ${size(why.wants)}. Move it, or let it stop at that wall: \`from\`, \`until\`.`;
         case 'shortens': return `leaves ${size(why.leaves)} of an edge along ${named(why.to)}, and the miters of the trim on it take ${size(why.wants)}. Move it, so that it ends farther from the corner.`;
