@@ -113,6 +113,17 @@ export function cutAlready(room: Said, pieces: readonly Piece[]): ReadonlySet<Pi
     return new Set(credit ? pieces.filter(piece => credit.wanted(nameInRoom(piece)) === 0) : []);
 }
 
+/** What a room says is cut, and has not given up as spoiled, and that counts for nothing: it is wanted otherwise now, or not at all. */
+export function cutNotCounted(room: Said, pieces: readonly Piece[]): ReadonlySet<CutName> {
+    const listed = new Set(pieces.map(nameInRoom)), spoiled = countOf(room.spoiled.map(({ value }) => value)), unlisted = new Map<string, number>();
+    const gone = room.cutBoards.flatMap(({ into }) => into).filter(({ value }) => {
+        if (listed.has(value)) return false;
+        count(unlisted, value);
+        return unlisted.get(value)! > (spoiled.get(value) ?? 0);
+    });
+    return new Set([...creditOf(room, pieces).misfits.map(({ name }) => name), ...gone]);
+}
+
 function countOf(names: readonly string[]): Map<string, number> {
     const counts = new Map<string, number>();
     for (const name of names) count(counts, name);

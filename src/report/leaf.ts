@@ -11,6 +11,8 @@ export interface Leaf {
     /** Whose it is: the job. */
     readonly of: string;
     readonly house: House;
+    /** What is wrong with it beside all that is wrong with the rooms. */
+    readonly head?: readonly string[];
     readonly sections: readonly LeafSection[];
     /** How the figures are meant, and where they come from. */
     readonly notes: readonly string[];
@@ -36,8 +38,9 @@ const WIDTH = 110;
 
 /** `lacks`: what follows where a room could not be laid out. */
 export function humanLeaves(leaves: readonly Leaf[], lacks: string, paint: Paint): TerminalText {
-    return terminalParagraphs(leaves.map(({ title, of, house: { rooms }, sections, notes, cautions }) => [
+    return terminalParagraphs(leaves.map(({ title, of, house: { rooms }, head = [], sections, notes, cautions }) => [
         paint.strong(`${title}  ${cleanText(of)}`),
+        ...head.flatMap(each => wrap(each, WIDTH)).map(paint.error),
         ...standingText(rooms, { dont: 'build', lacks }, paint, WIDTH),
         ...sections.flatMap(section => ['', ...sectionLines(section, paint)]),
         ...notes.length > 0 ? ['', ...notes.flatMap(note => wrap(note, WIDTH)).map(paint.faint)] : [],

@@ -1,4 +1,4 @@
-import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { Decimal } from 'decimal.js';
 import Papa from 'papaparse';
@@ -7,6 +7,7 @@ import { hasPoppler, wordsOf } from '../exports/support/poppler.ts';
 import { strictSchema } from '../report/samples.ts';
 import { folderWith } from './folder.ts';
 import { den, house, signedHouse, signedJob, tooWide } from './house.ts';
+import { git, repositoryOf, write } from './repository.ts';
 import { cofferwright } from './world.ts';
 
 const run = (files: Readonly<Record<string, string>>, ...argv: readonly string[]) => {
@@ -125,6 +126,46 @@ describe('an invoice', () => {
         expect(out).toMatch(new RegExp(`Work in the shop +\\$3,200\\.00 +${Math.floor(100 / pieces)} %`));
         const refused = await run({ ...known, 'den.coffer': den.replace('  grid {', '  fixture drop soffit on east width 3\'\n\n  grid {') });
         expect([refused.code, refused.err.includes('a phase is known by its pieces, and not every room could be laid out')]).toEqual([1, true]);
+    });
+
+    describe('what was cut for the contract, after the ceiling was changed', () => {
+        const byCut = (commit: string, more = ''): string => signedJob.replace('5b1f0c7', commit).replace('share 40% done 100%', 'share 40% known-by cut').replace(/ {4}change .*\n/, more)
+            .replace('payment    800 USD', 'payment    1 USD');
+        const cutAs = (bottom: string): string => den.replace('use pine-1x8', 'use pine-1x6, pine-1x8').replace('  grid {', `  measured {\n    cut  12' of pine-1x6 into bottom-2 at ${bottom}\n    cut  16' of pine-1x8 into band-north left 2'\n  }\n\n  grid {`);
+        const changed = (text: string): string => text.replace('coffers-north  3', 'coffers-north  2');
+        const lengths = async () => (JSON.parse((await cofferwright(folderWith(house), ['cut-list', '--format', 'json'])).out) as { pieces: { id: string; face: { text: string } }[] }).pieces;
+        const shop = (out: string): string | undefined => /Work in the shop +\$3,200\.00 +(\d+ %)/.exec(out)?.[1];
+
+        test('is billed as it was, by the cut list of the drawings that were signed, which the bill says', async () => {
+            const pieces = await lengths(), bottom = pieces.find(({ id }) => id === 'den.bottom-2')!, cut = cutAs(bottom.face.text);
+            const cwd = repositoryOf([house]), commit = git(cwd, ['rev-parse', '--short', 'HEAD']).trim(), bill = (format: string) => cofferwright(cwd, ['invoice', '--number', '3', '--format', format]);
+            write(cwd, { 'job.coffer': byCut(commit), 'den.coffer': cut });
+            const before = await bill('human');
+            expect(before.out).toContain(`2 of ${pieces.length} pieces of den are cut.`);
+            write(cwd, { 'den.coffer': changed(cut) });
+            const after = await bill('human');
+            expect(after.out).toContain(`2 of ${pieces.length} pieces of den are cut, by the cut list of the drawings at ${commit}.`);
+            expect([shop(before.out), shop(after.out)]).toEqual(['2 %', '2 %'].map(() => `${Math.floor(200 / pieces.length)} %`));
+            expect([before.code, after.code]).toEqual([0, 1]);
+            // cut neither as it was signed nor as it is drawn
+            write(cwd, { 'den.coffer': changed(cutAs('9\' 1"')) });
+            const lost = await bill('html'), page = readFileSync(join(cwd, 'invoices/invoice-3-plum-street-4.html'), 'utf8');
+            expect([lost.code, page.includes(`1 piece recorded as cut is not in the cut list of the drawings at ${commit}, nor in the present one, as it was cut, so it is not counted as done.`)]).toEqual([1, true]);
+        });
+
+        test.each([['is in no repository', folderWith], ['is at a commit that is not there', (files: Readonly<Record<string, string>>) => repositoryOf([files])]])('is told at the head of the bill where the contract %s: 1', async (_, make) => {
+            const pieces = await lengths(), bottom = pieces.find(({ id }) => id === 'den.bottom-2')!;
+            const files = { ...house, 'job.coffer': byCut('5b1f0c7'), 'den.coffer': changed(cutAs(bottom.face.text)) }, cwd = make(files);
+            const words = '1 piece recorded as cut is not in the present cut list as it was cut, so it is not counted as done.';
+            for (const format of ['human', 'json', 'csv']) {
+                const { out, code } = await cofferwright(cwd, ['invoice', '--number', '3', '--format', format]);
+                expect([code, out.slice(0, out.indexOf('deposit')).replace(/\s+/g, ' ').includes(words)], format).toEqual([1, true]);
+            }
+            // nothing due is none of what is right then
+            writeFileSync(join(cwd, 'job.coffer'), byCut('5b1f0c7').replace('payment    1 USD', 'payment    5,000 USD'));
+            const none = await cofferwright(cwd, ['invoice', '--number', '3']);
+            expect([none.code, none.err.includes(words)]).toEqual([1, true]);
+        });
     });
 
     test('a phase that is known by what is put up is done as far as that, and the steps say it', async () => {

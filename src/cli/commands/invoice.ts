@@ -1,7 +1,7 @@
 import { printedInvoice } from '../../pages/invoice/printed.ts';
 import { isSound } from '../../pipeline/standing.ts';
 import { csvInvoices } from '../../report/invoice/csv.ts';
-import { invoiceOf, type Billing, type InvoiceContent } from '../../report/invoice/content.ts';
+import { invoiceOf, wantsAgreed, type Billing, type Invoice, type InvoiceContent } from '../../report/invoice/content.ts';
 import { jsonInvoices } from '../../report/invoice/json.ts';
 import { invoiceLeaf } from '../../report/invoice/leaf.ts';
 import { addressOf, fileNameOfHouse, titleOf, type House } from '../../report/house.ts';
@@ -9,6 +9,7 @@ import { humanLeaves } from '../../report/leaf.ts';
 import { standingLines, standingOfRooms, unusedLines } from '../../report/standing.ts';
 import { USED_NOWHERE } from '../../plain/notice.ts';
 import { fileName } from '../../text/file-name.ts';
+import { asAgreed } from '../agreed.ts';
 import { EXIT, worst, type ExitCode } from '../exit-code.ts';
 import { FileNames } from '../file-names.ts';
 import type { Asked } from '../input.ts';
@@ -25,12 +26,13 @@ export interface InvoiceOptions extends Asked, OutputOptions, Billing { readonly
  */
 export async function invoice(options: InvoiceOptions, world: World): Promise<ExitCode> {
     const { houses, files, code } = await housesAsked({ ...options, format: 'human', room: [] }, world), { terminal } = world;
-    const invoices = houses.map(house => ({ house, invoice: invoiceOf(house, options) }));
+    const invoices: { readonly house: House; readonly invoice: Invoice }[] = [];
+    for (const house of houses) invoices.push({ house, invoice: invoiceOf(house, options, wantsAgreed(house) ? await asAgreed(house, world) : undefined) });
     const made = invoices.flatMap(({ house, invoice: one }) => ('none' in one ? [] : [{ house, content: one.content }]));
     for (const { invoice: one } of invoices) if ('none' in one) terminal.say(one.none);
     // a house without a contract is none of these beside one that has it
     const isFit = ({ house: { rooms }, invoice: one }: (typeof invoices)[number]): boolean => 'none' in one
-        ? one.because === 'nothing due' || one.because === 'no contract' && made.length > 0 : one.content.draft.length === 0 && isSound(standingOfRooms(rooms));
+        ? one.because === 'nothing due' && one.draft.length === 0 && isSound(standingOfRooms(rooms)) || one.because === 'no contract' && made.length > 0 : one.content.draft.length === 0 && isSound(standingOfRooms(rooms));
     const worstCode = worst(code, invoices.every(isFit) ? EXIT.clean : EXIT.findings);
     switch (options.format) {
         case 'human': if (made.length > 0) terminal.result(humanLeaves(made.map(({ house, content }) => invoiceLeaf(content, house)), 'nothing of it is known to be cut', terminal.paint)); return worstCode;

@@ -9,9 +9,9 @@ import { printable } from '../shared/printable.ts';
 export interface Under { readonly body: Html; readonly style: string }
 
 /** A page of tables and sentences as one HTML file that prints well. */
-export function printedLeaf({ title, of, house: { rooms }, sections, notes, cautions }: Leaf, under?: Under): HtmlText {
+export function printedLeaf({ title, of, house: { rooms }, head = [], sections, notes, cautions }: Leaf, under?: Under): HtmlText {
     return printable({
-        title: `${capitalized(title.toLowerCase())}: ${of}`, landscape: true, notice: standingNotice(standingOfRooms(rooms)), style: under ? `${STYLE}\n${under.style}` : STYLE,
+        title: `${capitalized(title.toLowerCase())}: ${of}`, landscape: true, notice: [...head, ...standingNotice(standingOfRooms(rooms))], style: under ? `${STYLE}\n${under.style}` : STYLE,
         body: html`${sections.map(sectionMarkup)}
 ${under?.body}${notes.map(note => html`<p class="soft">${note}</p>`)}
 ${cautions.length > 0 && html`<section><h2>Take care</h2><ul>${cautions.map(caution => html`<li>${caution}</li>`)}</ul></section>`}`,

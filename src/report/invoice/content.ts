@@ -1,15 +1,14 @@
 import { billOf, type Bill, type WorkLine } from '../../billing/bill.ts';
 import { toDate } from '../../billing/to-date.ts';
-import { cutAlready } from '../../cutting/as-cut.ts';
-import type { KnownBy, Payment } from '../../job/contract.ts';
+import type { Contract, Payment } from '../../job/contract.ts';
 import { counted, listed } from '../../plain/words.ts';
 import type { Given } from '../../provenance/source.ts';
-import { piecesUp } from '../../putup/said.ts';
 import { printMoney, roundMoney } from '../../quantity/money.ts';
 import { Rational } from '../../quantity/rational.ts';
 import { percentText } from '../estimate/words.ts';
 import { titleOfHouse, type House } from '../house.ts';
 import { standingOfRooms } from '../standing.ts';
+import { agreedCommit, piecesOfAgreed, piecesThere, type PiecesThere } from './pieces-there.ts';
 
 /** What the client is asked to pay, and for what. No cost, no rate and no hour of ours is in it. */
 export interface InvoiceContent {
@@ -42,31 +41,38 @@ interface WorkRow { readonly what: string; readonly value: string; readonly done
 export interface Billing { readonly number: string; readonly date?: string; readonly final: boolean }
 
 /** A bill with its words, or why there is none. */
-export type Invoice = { readonly content: InvoiceContent; readonly bill: Bill } | { readonly none: string; readonly because: 'no contract' | 'unfit' | 'nothing due' };
+export type Invoice = { readonly content: InvoiceContent; readonly bill: Bill } | { readonly none: string; readonly because: 'no contract' | 'unfit' | 'nothing due'; readonly draft: readonly string[] };
 
-/** The bill of a house by the contract of its job. It never asks for more than the contract to date: where lines contradict each other there is none. */
-export function invoiceOf(house: House, { number, date, final }: Billing): Invoice {
+/**
+ * The bill of a house by the contract of its job. It never asks for more than the contract to date: where lines contradict each other there is none.
+ * @param agreed the house at the commit that was agreed last, where it is known: by its cut list is counted what the present one has otherwise
+ */
+export function invoiceOf(house: House, { number, date, final }: Billing, agreed?: House): Invoice {
     const { job, rooms } = house, { contract } = job, of = titleOfHouse(house);
-    const none = (words: string, because: 'no contract' | 'unfit' | 'nothing due' = 'unfit'): Invoice => ({ none: words, because });
+    const none = (words: string, because: 'no contract' | 'unfit' | 'nothing due' = 'unfit'): Invoice => ({ none: words, because, draft: [] });
     if (!contract) return none(`Nothing is billed for ${of}: its job has no contract. Write \`contract { signed … }\` into it.`, 'no contract');
     const now = toDate(contract);
     if (!now) return none(`Nothing is billed for ${of}: not all of its contract could be read. \`cofferwright check\` says where.`);
-    const there = piecesThere(house), bill = billOf(contract, by => there && new Rational(there[by], there.all), final);
+    const there = piecesToBill(house, contract, agreed), bill = billOf(contract, by => there && new Rational(there[by], there.all), final);
     if (!bill) return none(`Nothing is billed for ${of}: a phase is known by its pieces, and not every room could be laid out.`);
     const money = (amount: Rational): string => printMoney(amount, now.currency);
     if (!bill.isConsistent) return none(`Nothing is billed for ${of}: its contract contradicts itself. \`cofferwright check\` says where.`);
     if (final && bill.undone.length > 0) return none(`There is no final bill for ${of} yet: ${bill.undone.map(line => `${nameOf(line)} is ${percentText(line.done)} done`).join(', ')}.`);
-    if (bill.due.lte(0)) return none(`Nothing is due for ${of}: ${money(bill.earned)} is done, ${bill.retained.equals(0) ? '' : `${money(bill.retained)} of it is retained, `}and ${money(now.paid)} is paid.`, 'nothing due');
+    const notCounted = notCountedText(contract, there), draft = [...notCounted, ...draftOf(house)];
+    if (bill.due.lte(0)) {
+        const sums = `${money(bill.earned)} is done, ${bill.retained.equals(0) ? '' : `${money(bill.retained)} of it is retained, `}and ${money(now.paid)} is paid.`;
+        return { none: [`Nothing is due for ${of}: ${sums}`, ...notCounted].join(' '), because: 'nothing due', draft };
+    }
     const contractor = rooms.find(({ room }) => room.rates.bid.contractor)?.room.rates.bid.contractor?.value;
     return {
         bill,
         content: {
-            title: of, number, isFinal: final, draft: draftOf(house),
+            title: of, number, isFinal: final, draft,
             ...contractor !== undefined && { contractor }, ...job.client && { client: job.client.value }, ...date !== undefined && { date },
             contract: contractLines(bill, contract, money),
             work: bill.work.map(line => ({ what: nameOf(line), value: money(line.value), done: percentText(line.done), earned: money(line.earned) })),
             known: there ? (['cut', 'put-up'] as const).filter(by => contract.phases.some(({ knownBy }) => knownBy?.value === by))
-                .map(by => `${there[by]} of ${counted(there.all, 'piece')} of ${listed(rooms.map(({ room }) => room.title ?? room.name))} are ${by === 'cut' ? 'cut' : 'up'}.`) : [],
+                .map(by => `${there[by]} of ${counted(there.all, 'piece')} of ${listed(rooms.map(({ room }) => room.title ?? room.name))} are ${by === 'cut' ? 'cut' : 'up'}${there.by === undefined ? '' : `, by the cut list of the drawings at ${there.by}`}.`) : [],
             sums: sumLines(bill, contract.retainage?.value, money),
             after: afterLines(bill, money),
             terms: [
@@ -84,24 +90,36 @@ const CAUTIONS = [
     'How much may be kept back and when it is paid out, what a deposit may be, and which notices, waivers and rights of lien go with a payment, is for the contract and local law. Ask somebody who is licensed to advise.',
 ];
 
+/** What is counted: the present cut list, unless something that was cut is in it no more. */
+function piecesToBill(house: House, contract: Contract, agreed: House | undefined): PiecesThere | undefined {
+    const now = piecesThere(house), commit = agreedCommit(contract);
+    if (!agreed || commit === undefined || now?.notCounted.size === 0 || !isByCut(contract.phases)) return now;
+    return piecesOfAgreed(agreed, house, commit) ?? now;
+}
+
+/** Whether something is billed by what is cut, and not all of what was cut is in the present cut list: then the house as it was agreed is asked for. */
+export function wantsAgreed(house: House): boolean {
+    const { contract } = house.job;
+    return contract !== undefined && isByCut(contract.phases) && piecesThere(house)?.notCounted.size !== 0;
+}
+
+function isByCut(phases: Contract['phases']): boolean {
+    return phases.some(({ knownBy }) => knownBy?.value === 'cut');
+}
+
+/** What was cut before the ceiling was changed, and is wanted otherwise now: the bill would be less without a word. */
+function notCountedText({ phases }: Contract, there: PiecesThere | undefined): string[] {
+    const many = there?.notCounted.size ?? 0, isOne = many === 1, where = there?.by === undefined ? 'in the present cut list' : `in the cut list of the drawings at ${there.by}, nor in the present one,`;
+    if (many === 0 || !isByCut(phases)) return [];
+    return [`${counted(many, 'piece')} recorded as cut ${isOne ? 'is' : 'are'} not ${where} as ${isOne ? 'it was' : 'they were'} cut, so ${isOne ? 'it is' : 'they are'} not counted as done.`];
+}
+
 function draftOf({ rooms }: House): string[] {
     const { errors, notComputed } = standingOfRooms(rooms);
     return [
         ...errors.length > 0 || rooms.some(({ takeOff }) => !takeOff) ? ['Something in the contract or in the ceiling as it is drawn is still wrong.'] : [],
         ...notComputed.length > 0 ? ['Not everything that has to be considered is worked out yet.'] : [],
     ];
-}
-
-/** How many pieces there are, and how many of them are cut, and up; undefined where a room has none. */
-function piecesThere({ rooms }: House): Readonly<Record<KnownBy | 'all', number>> | undefined {
-    let all = 0, cut = 0, up = 0;
-    for (const { room, takeOff } of rooms) {
-        if (!takeOff || takeOff.leftOut.length > 0) return undefined;
-        all += takeOff.pieces.length;
-        up += piecesUp(room, takeOff.pieces).size;
-        cut += cutAlready(room, takeOff.pieces).size;
-    }
-    return all === 0 ? undefined : { all, cut, 'put-up': up };
 }
 
 /** `Beams up`; `Change 2: A fourth line of beams`. */

@@ -11,13 +11,17 @@ type Row = Readonly<Partial<Record<(typeof HEADER)[number], Cell>>>;
 
 /**
  * A row for each line of what is due: the amounts of `work`, `change`, `retainage`, `deposit` and `payment` add up to that of `due`. What was signed, what a
- * change comes to, what was billed before and what is left have a value, and no amount.
+ * change comes to, what was billed before and what is left have a value, and no amount. Above them, why it is not fit to be sent.
  */
 export function csvInvoices(invoices: readonly { readonly house: House; readonly invoice: Invoice }[], { number }: Billing): CsvText {
     return csvStanding(HEADER, invoices.map(({ house, invoice }) => ({
         standing: standingOfRooms(house.rooms),
-        rows: 'none' in invoice ? [] : rowsOf(house, invoice).map(row => rowOf(HEADER, { job: titleOf(house.job), invoice: number, ...row })),
+        rows: [...draftOf(invoice).map((what): Row => ({ kind: 'draft', what })), ...'none' in invoice ? [] : rowsOf(house, invoice)].map(row => rowOf(HEADER, { job: titleOf(house.job), invoice: number, ...row })),
     })));
+}
+
+function draftOf(invoice: Invoice): readonly string[] {
+    return 'none' in invoice ? invoice.draft : invoice.content.draft;
 }
 
 function rowsOf({ job: { contract } }: House, { bill }: Extract<Invoice, { bill: unknown }>): Row[] {
