@@ -46,7 +46,8 @@ function counted(rooms: readonly ToCount[]): PiecesThere | undefined {
     for (const { lists: [own, ...others], now: { room } } of rooms) {
         if (!own?.takeOff || own.takeOff.leftOut.length > 0) return undefined;
         const lists = [own, ...others].map(({ takeOff }) => takeOff?.pieces ?? []), names = new Set(lists[0]!.map(nameInRoom));
-        const done = (of: (pieces: readonly Piece[]) => ReadonlySet<Piece>): number => new Set(lists.flatMap(pieces => [...of(pieces)].map(nameInRoom)).filter(name => names.has(name))).size;
+        const done = (of: (pieces: readonly Piece[]) => ReadonlySet<Piece>): number => (
+            new Set(lists.flatMap(pieces => [...of(pieces)].map(nameInRoom)).filter(name => names.has(name))).size);
         all += names.size;
         cut += done(pieces => cutAlready(room, pieces));
         up += done(pieces => piecesUp(room, pieces));
