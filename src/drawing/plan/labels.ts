@@ -26,7 +26,9 @@ export function cofferLabels(ceiling: Ceiling, view: PlanView, show: Show, claim
         const outline = drawn(coffer.outline), holes = coffer.holes.map(drawn);
         const fits = (extent: Extent): boolean => within(extent, inside) && (isBox(coffer) || isInside(outline, grown(extent, 2)))
             && holes.every(hole => isBeside(hole, grown(extent, 2)));
-        const runs = claims.placeFirst(cofferCandidates(ceiling, coffer, inside, show, least), fits) ?? [];
+        const placed = claims.placeFirst(cofferCandidates(ceiling, coffer, inside, show, least), fits) ?? [];
+        // seams of panels run through a coffer, and stop short of its number
+        const runs = ceiling.beams?.profile.back ? placed.flatMap(run => patched(run, 'paper')) : placed;
         return group(`coffer.${coffer.number}`, { title: `Coffer ${coffer.number}, ${sizeWords(ceiling, coffer, show)}` }, runs);
     });
 }

@@ -43,12 +43,13 @@ function keyRows(
     const has = (part: Part) => takeOff.pieces.some(piece => piece.part === part);
     const stretch = (pen: PenName, words: string): StripRow => ({ kind: 'sample', words, draw: (left, middle) => [line([left, middle], [left + SAMPLE_WIDTH, middle], pen)] });
     const middleOf = (draw: (x: number, y: number) => readonly Item[], words: string): StripRow => ({ kind: 'symbol', words, draw: (left, y) => draw(left + SYMBOL_WIDTH / 2, y) });
+    const seams = [...grouped(takeOff.pieces.filter(({ part }) => part === 'panel'), ({ coffer }) => coffer).values()].some(own => own.length > 1);
     const spliced = ceiling.lines.some(each => each.splices.length > 0 || each.sideSplices !== undefined) || Object.values(ceiling.around).some(own => own !== null && (own.splices.length > 0 || own.kind === 'half-beam' && own.sideSplices !== undefined));
     return [
         stretch('cut', 'wall, inner face'),
         ...(has('side') ? [stretch('edge', 'face of a side, the coffer’s edge')] : []),
         ...(has('bottom') || has('band') ? [stretch('thin', [has('bottom') ? 'edge of a bottom' : '', has('band') ? 'band' : '', 'joint'].filter(Boolean).join(', '))] : []),
-        ...(has('trim') ? [stretch('fine', 'ceiling trim, miter')] : []),
+        ...(has('trim') || seams ? [stretch('fine', [has('trim') ? 'ceiling trim, miter' : '', seams ? 'seam of panels' : ''].filter(Boolean).join(', '))] : []),
         ...(hidden && (has('spacer') || has('cleat')) ? [stretch('hidden', 'hidden: spacer, cleat')] : []),
         ...(!forClient && joistsOf(ceiling) ? [stretch('hidden', 'joist, over the ceiling')] : []),
         ...(ceiling.lines.length > 0 ? [stretch('center', 'center of a beam')] : []),

@@ -1,5 +1,5 @@
 import { circle, group, line, polygon, rectangle, text, type Group, type Point } from '../display-list.ts';
-import { fitText } from '../text/fit-text.ts';
+import { fitText, wrapText } from '../text/fit-text.ts';
 import type { Show } from '../../quantity/print-length.ts';
 import { TICKS_PER_FOOT, TICKS_PER_INCH, TICKS_PER_MM } from '../../quantity/ticks.ts';
 import { drawnFractions } from '../figures.ts';
@@ -14,14 +14,23 @@ export function viewTitle([x, y]: Point, number: string, name: string, reading: 
     const radius = 13;
     const left = x + 2 * radius + 8;
     const heading = fitText(name, width - 2 * radius - 8, 13, 8, 600);
-    const below = fitText(reading, width - 2 * radius - 8, 8.4, 6);
+    const below = readingLines(reading, width - 2 * radius - 8);
     return group('view-title', {}, [
         circle([x + radius, y], radius, 'edge'),
         text([x + radius, y + 4.4], number, { size: 13, weight: 600, anchor: 'middle' }),
         line([x + 2 * radius, y], [x + width, y], 'edge'),
         text([left, y - 4.5], heading.text, { size: heading.size, weight: 600 }),
-        text([left, y + 11], below.text, { size: below.size }),
+        ...below.map(({ words, size, down }) => text([left, y + down], words, { size })),
     ]);
+}
+
+/** In one line where it has room, at most a little smaller; else in two. */
+function readingLines(reading: string, width: number): readonly { readonly words: string; readonly size: number; readonly down: number }[] {
+    const one = fitText(reading, width, 8.4, 7);
+    if (!one.text.endsWith('…')) return [{ words: one.text, size: one.size, down: 11 }];
+    const size = [7.8, 7.2].find(each => wrapText(reading, width, each).length <= 2) ?? 6.6, [first, ...rest] = wrapText(reading, width, size);
+    const second = fitText(rest.join(' '), width, size, size);
+    return [{ words: first!, size, down: 9.5 }, { words: second.text, size, down: 18.5 }];
 }
 
 /** A bar of real lengths; it stays true where the sheet is printed smaller. Empty where the drawing has no scale. */

@@ -1,7 +1,7 @@
 import { group, line, rectangle, text, type Group, type Item } from '../display-list.ts';
 import type { Extent } from '../extent.ts';
 import type { Paper } from '../paper.ts';
-import { fitText } from '../text/fit-text.ts';
+import { fitText, wrapText } from '../text/fit-text.ts';
 
 /** What the title block says. No date: the same job gives the same sheet on any day. */
 export interface TitleBlock {
@@ -34,7 +34,7 @@ export function frame(paper: Paper, title: TitleBlock): Frame {
     block.halves(['SCALE', title.scale], ['PAPER', paper.label]);
     block.lines('DRAWING', [
         ...title.drawing.map(words => ({ words, size: 12, bold: true })),
-        ...(title.detail === undefined ? [] : [{ words: title.detail, size: 9.4, bold: false }]),
+        ...detailLines(title.detail),
     ]);
     block.lines('JOB', [
         { words: title.job, size: 13, bold: true }, { words: title.room, size: 9.4, bold: false },
@@ -46,6 +46,13 @@ export function frame(paper: Paper, title: TitleBlock): Frame {
         area: { left: border.left, top: border.top, right: left, foot: border.foot },
         strip: { left: left + PAD, top: border.top, right: border.right - PAD, foot: block.top },
     };
+}
+
+/** In one line where it has room, at most a little smaller; else in as many as it takes, up to six. */
+function detailLines(detail = ''): readonly { readonly words: string; readonly size: number; readonly bold: boolean }[] {
+    const width = STRIP - 2 * PAD, most = 6, fits = !fitText(detail, width, 9.4, 7.5).text.endsWith('…'), lines = fits ? [detail] : wrapText(detail, width, 8);
+    const shown = lines.length <= most ? lines : [...lines.slice(0, most - 1), lines.slice(most - 1).join(' ')];
+    return detail === '' ? [] : shown.map(words => ({ words, size: fits ? 9.4 : 8, bold: false }));
 }
 
 /** Fields stacked from the foot upward. */
