@@ -10,7 +10,7 @@ import type { MaterialLine, Missing, SupplyLine } from './model.ts';
 import { sameStatement } from './statements.ts';
 import { unitOf } from '../plain/words.ts';
 
-/** Boards to buy, and boards on hand that are reckoned at a worth; what has no price is missing. */
+/** Boards to buy, and boards on hand that are used, at their worth or at no cost; what has no price is missing. */
 export function materialsOf(plan: BoardPlan, currency: string, show: Show): { lines: MaterialLine[]; missing: Missing[] } {
     const lines: MaterialLine[] = [];
     const missing: Missing[] = [];
@@ -25,13 +25,19 @@ export function materialsOf(plan: BoardPlan, currency: string, show: Show): { li
                 amount: roundMoney(each.amount.mul(count), currency),
             });
         }
-        for (const { from, worth, length } of boards) {
-            if (from !== 'on hand' || !worth || worth.currency !== currency || worth.amount.equals(0)) continue;
-            const same = lines.findIndex(line => line.onHand && line.stock === stock && line.length === length && line.each.equals(worth.amount));
+        for (const { from, worth, length, width } of boards) {
+            if (from !== 'on hand') continue;
+            if (worth && worth.currency !== currency && !worth.amount.equals(0)) {
+                missing.push({ rate: 'price', of: `1 x ${printLength(length, show)} of ${stock.name} on hand, whose worth is in ${worth.currency}`, at: stock.at });
+                continue;
+            }
+            const each = worth?.amount ?? new Rational(0);
+            const same = lines.findIndex(line =>
+                line.onHand && line.stock === stock && line.length === length && line.width === width && line.each.equals(each));
             const count = same < 0 ? 1 : lines[same]!.count + 1;
             lines.splice(
                 same < 0 ? lines.length : same, 1,
-                { stock, length, count, spare: 0, each: worth.amount, onHand: true, amount: roundMoney(worth.amount.mul(count), currency) },
+                { stock, length, ...width !== undefined && { width }, count, spare: 0, each, onHand: true, amount: roundMoney(each.mul(count), currency) },
             );
         }
     }

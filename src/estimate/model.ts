@@ -40,9 +40,11 @@ export interface Sums {
     readonly total: Rational;
 }
 
-/** Boards of one stock and length, or pieces on hand that are reckoned at a worth. */
+/** Boards of one stock and length that are bought, or on hand and used: those cost what they are worth, or nothing. */
 export interface MaterialLine {
     readonly stock: Stock; readonly length: Ticks; readonly count: number;
+    /** Of what is on hand, where it is less wide than its stock. */
+    readonly width?: Ticks;
     /** How many of them are bought besides those that are cut. */
     readonly spare: number;
     readonly each: Rational; readonly onHand: boolean; readonly amount: Rational;

@@ -2,14 +2,14 @@ import Papa from 'papaparse';
 import { describe, expect, test } from 'vitest';
 import { strictSchema } from '../report/samples.ts';
 import { folderWith } from './folder.ts';
-import { den, house } from './house.ts';
+import { den, house, yard } from './house.ts';
 import { cofferwright } from './world.ts';
 
 interface MoneyJson { amount: string; currency: string }
 interface EstimateJson {
     complete: boolean;
     currency: string;
-    materials: { amount: MoneyJson }[];
+    materials: { stock: string; count: number; onHand: boolean; amount: MoneyJson }[];
     supplies: { amount: MoneyJson }[];
     labor: { phase: string; room: string | null; what: string; minutes: { value: number }; amount: MoneyJson | null }[];
     additions: { kind: string; what: string; amount: MoneyJson }[];
@@ -102,6 +102,22 @@ describe('estimate', () => {
         expect([estimate.missing, estimate.complete, code]).toEqual([[], true, 0]);
         const lines = [...estimate.materials, ...estimate.supplies, ...estimate.labor, ...estimate.additions].map(({ amount }) => cents(amount!));
         expect(lines.reduce((sum, n) => sum + n, 0)).toBe(cents(estimate.sums.total));
+    });
+
+    test('boards on hand that the plan takes are shown at no cost, and whose they are; of two houses in one run each board is spent once', async () => {
+        const there = { ...priced, 'yard.coffer': yard.replace('price    3.25 USD per ft', "price    3.25 USD per ft\n  on-hand  1 x 13'") };
+        const taken = ({ materials }: EstimateJson): string[] => materials.filter(({ onHand }) => onHand).map(({ stock, count, amount }) => `${count} ${stock} ${amount.amount}`);
+        const { json } = await run(there);
+        expect(taken(json!.houses[0]!.estimate)).toEqual(['1 pine-1x8 0.00']);
+        expect((await run(priced)).json!.houses[0]!.estimate.materials.some(({ onHand }) => onHand)).toBe(false);
+        const cwd = folderWith(there), human = await cofferwright(cwd, ['estimate']), csv = await cofferwright(cwd, ['estimate', '--format', 'csv']);
+        expect(human.out).toMatch(/pine-1x8 +1 x +13' +on hand, at no cost +\$0\.00/);
+        expect(human.out.replace(/\s+/g, ' ')).toContain('Boards on hand are counted as this house\'s own.');
+        expect(csv.out).toContain("pine-1x8 13',1,on hand,0.00,");
+        const inside = (folder: string): Record<string, string> =>
+            Object.fromEntries(Object.entries({ ...house, 'rates.coffer': RATES }).filter(([name]) => name !== 'yard.coffer').map(([name, text]) => [`${folder}/${name}`, text.replaceAll('from "yard', 'from "../yard')]));
+        const both = await run({ 'yard.coffer': there['yard.coffer'], ...inside('a'), ...inside('b') });
+        expect(both.json!.houses.map(({ estimate }) => taken(estimate))).toEqual([['1 pine-1x8 0.00'], []]);
     });
 
     test('what has no rate is said, is in no sum, and is not passed over: 1', async () => {

@@ -84,9 +84,9 @@ describe('boards', () => {
             [name, length / TICKS_PER_FOOT, count, spare, onHand, each.valueOf(), amount.valueOf()])).toEqual([['oak', 12, 3, 1, false, 20.25, 60.75]]);
         expect(missing.map(({ of }) => of)).toEqual([`2 x 8' of oak`, `4 x 10' of ash, which is priced in EUR`]);
     });
-    test('on hand are reckoned at their worth, those of one length and worth together; what is worth nothing, bought or cut has no line', () => {
+    test('on hand are reckoned at their worth or at no cost, those of one length and worth together; what is bought or cut has no line of its own', () => {
         const board = (from: OnHand['from'], feet: number, worth?: ReturnType<typeof usd>): OnHand => ({ from, length: foot(feet), ...worth && { worth } });
-        const { lines } = materialsOf(planOf(
+        const { lines, missing } = materialsOf(planOf(
             { stock: oak, boards: [
                 board('on hand', 6, usd(4)), board('on hand', 6, usd(4)), board('on hand', 6, usd(5)), board('on hand', 7, usd(4)), board('on hand', 6),
             ] },
@@ -97,8 +97,9 @@ describe('boards', () => {
         ), 'USD', 'feet-inches');
         expect(lines.map(({ stock: { name }, length, count, onHand, each, amount }) =>
             `${name} ${length / TICKS_PER_FOOT} ${count} x ${each.valueOf()} = ${amount.valueOf()} ${onHand}`)).toEqual([
-            'oak 6 2 x 4 = 8 true', 'oak 6 1 x 5 = 5 true', 'oak 7 1 x 4 = 4 true', 'ash 6 1 x 4 = 4 true',
+            'oak 6 2 x 4 = 8 true', 'oak 6 1 x 5 = 5 true', 'oak 7 1 x 4 = 4 true', 'oak 6 1 x 0 = 0 true', 'ash 6 1 x 4 = 4 true', 'ash 6 1 x 0 = 0 true',
         ]);
+        expect(missing.map(({ of }) => of)).toEqual([`1 x 6' of ash on hand, whose worth is in EUR`]);
     });
 });
 

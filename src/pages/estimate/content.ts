@@ -12,7 +12,7 @@ import { printMoney } from '../../quantity/money.ts';
 import { printLength, printRun, type Show } from '../../quantity/print-length.ts';
 import type { Rational } from '../../quantity/rational.ts';
 import type { HousePrice } from '../../report/estimate/house.ts';
-import { basisText, daysText, differenceText, eachText, hoursText, shareText } from '../../report/estimate/words.ts';
+import { basisText, daysText, differenceText, eachText, hoursText, onHandText, shareText, sizeText } from '../../report/estimate/words.ts';
 import { afterCuttingText } from '../../report/estimate/after-cutting.ts';
 import { spareText } from '../../report/spare.ts';
 import { titleOfHouse } from '../../report/house.ts';
@@ -29,6 +29,8 @@ export interface EstimateContent extends PageContent {
     readonly boardsKnown: string;
     /** What is reckoned for defects. */
     readonly spare: string;
+    /** Whose the boards on hand are that it counts on. */
+    readonly onHand: string;
     /** What is bought besides, where something is cut or spoiled already. */
     readonly after: string;
     /** The price, from the costs to the total. */
@@ -89,9 +91,9 @@ export function estimateContent(page: RoomOnPage): EstimateContent {
     const money = (amount: Rational): string => printMoney(amount, estimate.currency);
     const at = (source: Source | undefined): number | null => source ? sources.number(source) : null;
     return {
-        title: titleOfHouse(house), total: money(estimate.sums.total), boardsKnown: knownText(weakest(priced.plan)), spare: spareText([priced.plan], show), after: after ? afterCuttingText(after) : '', hours: hoursText(estimate.minutes), days: crewText(estimate),
+        title: titleOfHouse(house), total: money(estimate.sums.total), boardsKnown: knownText(weakest(priced.plan)), spare: spareText([priced.plan], show), onHand: onHandText(estimate), after: after ? afterCuttingText(after) : '', hours: hoursText(estimate.minutes), days: crewText(estimate),
         price: priceRows(estimate, money, at),
-        boards: estimate.materials.map(({ stock, length, count, each, onHand, amount }) => ({ what: `${stock.title ?? stock.name}, ${printLength(length, show)}${onHand ? `, ${t('on hand')}` : ''}`, count: String(count), each: money(each), amount: money(amount), at: at(stock.at) })),
+        boards: estimate.materials.map(({ stock, length, width, count, each, onHand, amount }) => ({ what: `${stock.title ?? stock.name}, ${sizeText({ length, width }, show)}${onHand ? `, ${t('on hand')}` : ''}`, count: String(count), each: money(each), amount: money(amount), at: at(stock.at) })),
         supplies: estimate.supplies.map(line => ({ what: line.what, count: `${line.count} ${unitOf(line.count, line.unit)}`, each: eachText(line, estimate.currency), amount: money(line.amount), at: at(line.at) })),
         labor: estimate.labor.map(line => ({
             phase: line.phase, room: line.room ?? '', what: line.what, why: basisText(line.basis, show), at: sources.number(line.at), minutes: line.minutes.valueOf(), hours: hoursText(line.minutes),

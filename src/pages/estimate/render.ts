@@ -23,7 +23,7 @@ ${missing(content)}
 <div class="costs">
 <section aria-labelledby="price-title"><h2 id="price-title">${t('Price')}</h2>${price(content)}</section>
 <section aria-labelledby="labor-title"><h2 id="labor-title">${t('Labor')}</h2>${by(state)}${labor(content, state)}</section>
-<section aria-labelledby="boards-title"><h2 id="boards-title">${t('Boards')}</h2>${amounts(content.boards, t('Boards'))}<p class="soft">${withCode(content.spare)}</p></section>
+<section aria-labelledby="boards-title"><h2 id="boards-title">${t('Boards')}</h2>${amounts(content.boards, t('Boards'))}<p class="soft">${withCode(content.spare)}</p>${content.onHand ? html`<p class="soft">${content.onHand}</p>` : ''}</section>
 <section aria-labelledby="supplies-title"><h2 id="supplies-title">${t('Supplies')}</h2>${amounts(content.supplies, t('Supplies'))}</section>
 </div>
 ${alternates(content, isPrinted)}

@@ -3,14 +3,14 @@ import type { Money } from '../../cutting/model.ts';
 import type { Estimate } from '../../estimate/model.ts';
 import { counted } from '../../plain/words.ts';
 import { printAmount } from '../../quantity/money.ts';
-import { printLength, type Show } from '../../quantity/print-length.ts';
+import type { Show } from '../../quantity/print-length.ts';
 import { alternateStanding } from '../../pipeline/price.ts';
 import { standingTogether } from '../../pipeline/standing.ts';
 import { rowOf, type Cell } from '../../text/csv.ts';
 import { titleOf } from '../house.ts';
 import { csvStanding, standingOfRooms } from '../standing.ts';
 import type { HousePrice } from './house.ts';
-import { basisText, shareText } from './words.ts';
+import { basisText, shareText, sizeText } from './words.ts';
 import { stockNames } from '../../job/stock-names.ts';
 import type { CsvText } from '../../text/fit.ts';
 
@@ -47,8 +47,8 @@ function rows(estimate: Estimate, show: Show): Row[] {
     const { currency } = estimate, nameOf = stockNames(estimate.materials.map(({ stock }) => stock));
     const money = (amount: Estimate['minutes'] | undefined): string | null => amount === undefined ? null : printAmount(amount, currency);
     return [
-        ...estimate.materials.map(({ stock, length, count, each, onHand, amount }): Row => ({
-            kind: 'board', what: `${nameOf(stock)} ${printLength(length, show)}`, count, unit: onHand ? 'on hand' : 'board',
+        ...estimate.materials.map(({ stock, length, width, count, each, onHand, amount }): Row => ({
+            kind: 'board', what: `${nameOf(stock)} ${sizeText({ length, width }, show)}`, count, unit: onHand ? 'on hand' : 'board',
             each: money(each), amount: money(amount), currency,
         })),
         // a milliliter costs less than any money has, and what is written is what count times it makes the amount

@@ -12,7 +12,7 @@ import { standingText } from '../standing.ts';
 import type { PricedAlternate } from '../../pipeline/price.ts';
 import { afterCuttingText } from './after-cutting.ts';
 import type { HousePrice } from './house.ts';
-import { basisText, daysText, differenceText, eachText, hoursText, placeText, shareText } from './words.ts';
+import { basisText, daysText, differenceText, eachText, hoursText, onHandText, placeText, shareText, sizeText } from './words.ts';
 import { stockNames } from '../../job/stock-names.ts';
 import type { TerminalText } from '../../text/fit.ts';
 import { terminalParagraphs } from '../../text/terminal.ts';
@@ -32,12 +32,12 @@ function estimate({ house, priced: { estimate, plan }, alternates, after }: Hous
     return [
         paint.strong(`ESTIMATE  ${cleanText(titleOf(house.job))}`),
         `For ${estimate.rooms.join(', ') || 'no room'}. For you, not for the client: it shows what you pay and what you earn.`,
-        ...wrap(`Priced as if nothing were cut yet. Boards: ${knownText(weakest(plan))}.`, WIDTH), ...wrap(spareText([plan], show), WIDTH),
+        ...wrap(`Priced as if nothing were cut yet. Boards: ${knownText(weakest(plan))}.`, WIDTH), ...wrap(spareText([plan], show), WIDTH), ...[onHandText(estimate)].filter(Boolean).flatMap(words => wrap(words, WIDTH)),
         ...after ? wrap(afterCuttingText(after), WIDTH).map(line => paint.warning(line)) : [],
         ...standingText(house.rooms, { dont: 'offer it', lacks: 'it is not in this price' }, paint, WIDTH),
         '',
         paint.strong('BOARDS'), ...columns([
-            ...estimate.materials.map(line => [nameOf(line.stock), `${line.count} x`, printLength(line.length, show), line.onHand ? `on hand, worth ${money(line.each)}` : `at ${money(line.each)}`, money(line.amount)]),
+            ...estimate.materials.map(line => [nameOf(line.stock), `${line.count} x`, sizeText(line, show), takenText(line, money), money(line.amount)]),
             ['together', '', '', '', money(sums.materials)],
         ], [1, 2, 4]).map(indented),
         paint.strong('SUPPLIES'), ...columns([
@@ -54,6 +54,12 @@ function estimate({ house, priced: { estimate, plan }, alternates, after }: Hous
         ...estimate.missing.flatMap(({ rate, of, room }) => wrap(`${rate}: ${of}${room === undefined ? '' : `, ${room}`}`, WIDTH - 2)).map(line => paint.warning(indented(line))),
         ...alternates.flatMap(alternate => ['', ...alternateText(alternate, show, paint)]),
     ];
+}
+
+/** What one of the boards costs. */
+function takenText({ onHand, each }: Estimate['materials'][number], money: (amount: Rational) => string): string {
+    if (!onHand) return `at ${money(each)}`;
+    return each.equals(0) ? 'on hand, at no cost' : `on hand, worth ${money(each)}`;
 }
 
 function laborRows(estimate: Estimate, show: Show): string[] {

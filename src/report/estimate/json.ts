@@ -45,7 +45,8 @@ function estimateJson(estimate: Estimate, job: JobSettings, files: Files): Estim
     return {
         currency, rooms: estimate.rooms, complete: estimate.missing.length === 0,
         materials: estimate.materials.map(line => ({
-            stock: nameOf(line.stock), length: lengthJson(line.length, line.length, show), count: line.count, spare: line.spare,
+            stock: nameOf(line.stock), length: lengthJson(line.length, line.length, show),
+            ...line.width !== undefined && { width: lengthJson(line.width, line.width, show) }, count: line.count, spare: line.spare,
             each: money(line.each), onHand: line.onHand, amount: money(line.amount),
         })),
         supplies: estimate.supplies.map(line => (

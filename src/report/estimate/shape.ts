@@ -103,11 +103,13 @@ export interface EstimateJson {
 interface Material {
     readonly stock: string;
     readonly length: LengthJson;
+    /** Of what is on hand, where it is less wide than its stock. */
+    readonly width?: LengthJson;
     readonly count: Whole;
     /** How many of them are bought besides those that are cut, for boards that turn out unusable. */
     readonly spare?: Count;
     readonly each: MoneyJson;
-    /** Not bought: on hand, and reckoned at a worth. */
+    /** Not bought: on hand, and reckoned at a worth, or at nothing. On hand it is this house's own: what another house takes is not there. */
     readonly onHand: boolean;
     readonly amount: MoneyJson;
 }

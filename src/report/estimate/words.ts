@@ -1,8 +1,8 @@
 import type { Addition, Estimate, LaborBasis, LaborLine, SupplyLine } from '../../estimate/model.ts';
 import { printMoney } from '../../quantity/money.ts';
-import type { Show } from '../../quantity/print-length.ts';
+import { printLength, type Show } from '../../quantity/print-length.ts';
 import { Rational } from '../../quantity/rational.ts';
-import { TICKS_PER_FOOT, TICKS_PER_MM } from '../../quantity/ticks.ts';
+import { TICKS_PER_FOOT, TICKS_PER_MM, type Ticks } from '../../quantity/ticks.ts';
 import { unitOf } from '../../plain/words.ts';
 
 /** Hours to a tenth, as a crew speaks of them: `31.4 h`. */
@@ -45,6 +45,17 @@ export function shareText({ share }: Addition, { currency }: Estimate): string {
 /** What one of it costs; of what is counted in milliliters a liter, as it is bought: a milliliter costs less than any money has. */
 export function eachText({ each, unit }: Pick<SupplyLine, 'each' | 'unit'>, currency: string): string {
     return unit === 'mL' ? `${printMoney(each.mul(1000), currency)} per L` : printMoney(each, currency);
+}
+
+/** How long boards are, and how wide where that is less than their stock: `6'`, `6' x 2 1/2"`. */
+export function sizeText({ length, width }: { readonly length: Ticks; readonly width?: Ticks | undefined }, show: Show): string {
+    return [length, ...width === undefined ? [] : [width]].map(ticks => printLength(ticks, show)).join(' x ');
+}
+
+/** Whose the boards on hand are that a price counts on. Empty where it counts on none. */
+export function onHandText({ materials }: Pick<Estimate, 'materials'>): string {
+    return materials.some(({ onHand }) => onHand)
+        ? 'Boards on hand are counted as this house\'s own. Another house that counts on them too is priced in one run with it: each board is spent once then.' : '';
 }
 
 /** What a line belongs to: its room, or the whole job. */
