@@ -23,7 +23,7 @@ Three readings make a surface, if they do not stand in one row. With fewer nothi
 **warning**.`,
     wrong,
     right: surveyedHall('14"'),
-    basis: 'Geometry of the room. A reading up to 1" outside of a wall counts as one at the wall: common practice, no source.',
+    basis: 'Geometry of the room. A reading up to 1" outside of a wall counts as one at the wall, in a room of more than four walls one up to 1/8": common practice, no source.',
     check: {
         room({ layout: { room, ceiling }, job }, report) {
             if (!room.survey || !ceiling) return;

@@ -16,6 +16,8 @@ export interface Surveyed {
     readonly said: Survey;
     readonly surface: Surface;
     readonly troubles: readonly SurveyTrouble[];
+    /** Readings that lay outside of a wall by no more than a tape tells, and are taken as on it. */
+    readonly moved: number;
     /** Undefined where no side has a reading on all sides of it. */
     readonly chosen?: Chosen;
     readonly hanging: Hanging;
@@ -61,11 +63,11 @@ const chosenFor = keptByName(({ under, hanging }: Hung) => choosePlane(under, ha
 function surveyed(ceiling: Ceiling, takeOff: TakeOff): Surveyed | undefined {
     const said = ceiling.room.survey;
     if (!said) return undefined;
-    const { points, troubles } = soundReadings(ceiling, said), { name } = ceiling.room;
+    const { points, troubles, moved } = soundReadings(ceiling, said), { name } = ceiling.room;
     const surface = surfaceOf(name, points.map(({ x, y, up }) => ({ x, y, up })));
     const hanging = hangingOf(said), under = sidesUnder(ceiling, takeOff, surface), chosen = chosenFor(name, { under: under.map(bearing), hanging });
     return {
-        said, surface, hanging, troubles,
+        said, surface, hanging, troubles, moved,
         ...chosen && { chosen }, sides: chosen ? under.map(side => sideBy(side, chosen.plane)) : [],
         spacers: chosen ? spacersBy(ceiling, takeOff, surface, chosen.plane) : [],
     };

@@ -3,6 +3,7 @@ import { recordWords } from '../job/status.ts';
 import { counted, listed } from '../plain/words.ts';
 import { TICKS_PER_FOOT, type Ticks } from '../quantity/ticks.ts';
 import type { AgainstLevel, OtherPlane } from './other-planes.ts';
+import { ON_THE_WALL } from './readings.ts';
 import type { Plane } from './surface.ts';
 import type { Surveyed } from './survey.ts';
 import { surveyWords, type SurveyWords } from './words.ts';
@@ -10,9 +11,9 @@ import { surveyWords, type SurveyWords } from './words.ts';
 const BY: Readonly<Record<string, string>> = { laser: ' with a laser', 'water-level': ' with a water level', straightedge: ' with a straightedge' };
 
 /** What was read, how the sides hang by it, and what that takes, in sentences. */
-export function surveyNotes({ said, surface, chosen, hanging, sides }: Surveyed, job: JobSettings): string[] {
+export function surveyNotes({ said, surface, chosen, hanging, sides, moved }: Surveyed, job: JobSettings): string[] {
     const words = surveyWords(job), { deep } = words, ups = surface.readings.map(({ up }) => up), by = said.method ? BY[said.method.value] : '';
-    const known = recordWords(said), read = `Ceiling surveyed${by} at ${counted(ups.length, 'place')}${known && `, ${known}`}${ups.length === 0 ? '' : `: ${deep(Math.min(...ups))} to ${deep(Math.max(...ups))} above the level line`}.`;
+    const known = recordWords(said), read = `Ceiling surveyed${by} at ${counted(ups.length, 'place')}${known && `, ${known}`}${ups.length === 0 ? '' : `: ${deep(Math.min(...ups))} to ${deep(Math.max(...ups))} above the level line`}.${movedWords(moved, words)}`;
     if (!chosen) return [`${read} Nothing follows from it.`];
     const { plane, scribed, deepest } = chosen, isLevel = plane.east === 0 && plane.south === 0;
     const hang = isLevel ? `Sides hang level, held down as from a flat ceiling at ${deep(plane.at)}${hanging.kind === 'following' && chosen.proved ? ': tilted, they would hang no better' : ''}.`
@@ -22,6 +23,10 @@ export function surveyNotes({ said, surface, chosen, hanging, sides }: Surveyed,
         : `${scribed} of ${counted(sides.length, 'side')} ${scribed === 1 ? 'has' : 'have'} to be scribed, ${deep(deepest)} at the deepest${tooDeep > 0 ? `, ${tooDeep} of them deeper than the ${deep(said.scribe.value)} that is allowed` : ''}.`;
     const open = chosen.proved || hanging.kind === 'level' ? '' : ' Not every plane was looked at: another may leave less to scribe.';
     return [read, `${hang} ${takes}${open}`];
+}
+
+function movedWords(moved: number, { deep }: SurveyWords): string {
+    return moved === 0 ? '' : ` ${counted(moved, 'place')} ${moved === 1 ? 'lies' : 'lie'} outside of a wall by no more than ${deep(ON_THE_WALL)}, as a tape may be off: taken as on the wall.`;
 }
 
 /** A slope is told over so much. */

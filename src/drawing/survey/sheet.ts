@@ -7,6 +7,7 @@ import { capitalized } from '../../plain/words.ts';
 import { surveyedOf, type Surveyed } from '../../survey/survey.ts';
 import { levelWords, planeRows, surveyNotes } from '../../survey/told.ts';
 import { surveyWords, type SurveyWords } from '../../survey/words.ts';
+import { convexParts } from '../../plane/convex-parts.ts';
 import { partsInside } from '../../plane/parts-inside.ts';
 import type { Point as Place } from '../../plane/point.ts';
 import type { TakeOff } from '../../takeoff/model.ts';
@@ -15,6 +16,7 @@ import { circle, group, line, polygon, polyline, sheet, text, type Item, type Po
 import type { Extent } from '../extent.ts';
 import { grown, textExtent, within } from '../extent.ts';
 import { drawnFractions } from '../figures.ts';
+import { keptInside } from '../fill/clip.ts';
 import { hatch } from '../fill/hatch.ts';
 import { paperFor, PAPERS } from '../paper.ts';
 import { patched } from '../patch.ts';
@@ -82,19 +84,19 @@ function shownOf({ room, walls: around }: Ceiling, surveyed: Surveyed, plane: Pl
 function drawing(ceiling: Ceiling, takeOff: TakeOff, shown: Shown, placed: PlacedPlan, options: SheetOptions): readonly Item[] {
     const { view } = placed, fileName = options.fileName ?? lastPart, claims = new Claims(), at = ({ x, y }: Place): Point => [toX(view, x), toY(view, y)];
     const room = extentOf(view, { west: 0, east: ceiling.width, north: 0, south: ceiling.length });
-    const lines = centerLines(ceiling, placed, claims, fileName), known = edgeOfKnown(shown.surveyed.surface).map(at);
+    const lines = centerLines(ceiling, placed, claims, fileName), edge = edgeOfKnown(shown.surveyed.surface), known = edge.map(at);
     const swells = shown.swells.map(swell => swellAt(swell, shown, at, claims, room));
     const inner = ceiling.walls.map(({ from }) => at(from));
     return [
         // what is known lies over what is not
         group('unknown', { title: 'Not surveyed' }, [polygon(inner, null, 'paper'), ...hatch(inner, 9, false), polygon(known, null, 'paper')]),
-        group('humps', { title: 'Where the ceiling hangs below the plane' }, belowPlane(shown, at)),
+        group('humps', { title: 'Where the ceiling hangs below the plane' }, belowPlane(shown, at, ceiling.walls)),
         walls(ceiling, view, fileName),
         group('sides', { title: 'Sides' }, takeOff.pieces.filter(({ part }) => part === 'side').map(({ corners }) => polygon(corners.map(at), 'beyond'))),
         ...lines,
-        group('known', { title: 'Edge of the survey' }, [polygon(known, 'hidden')]),
+        group('known', { title: 'Edge of the survey' }, ringIn(edge, ceiling.walls).map(part => lineOf(part, at, 'hidden'))),
         group('contours', { title: `Contours every ${printIn(shown.step, ceiling.room.job.show.value)}` }, [
-            ...shown.contours.map(contour => lineOf(contour, at)), ...shown.contours.flatMap(contour => figureOn(contour, shown, at, claims, room)),
+            ...shown.contours.map(contour => lineOf(contour, at, PEN(contour.level))), ...shown.contours.flatMap(contour => figureOn(contour, shown, at, claims, room)),
         ]),
         group('readings', { title: 'Readings' }, shown.surveyed.surface.readings.map(reading => circle(at(reading), 1.1, null, 'ink'))),
         group('scribed', { title: 'Scribed' }, scribedOf(shown.surveyed, at)),
@@ -102,18 +104,28 @@ function drawing(ceiling: Ceiling, takeOff: TakeOff, shown: Shown, placed: Place
     ];
 }
 
+/** A row of places; `closed`: the last is followed by the first. */
+type Way = Pick<Contour, 'points' | 'closed'>;
+
 /** What of a contour lies in the room: round a corner of an L the readings on either side of it make triangles that lie outside. */
 function inRoom(contour: Contour, around: Ceiling['walls']): Contour[] {
-    if (around.length === 4) return [contour];
-    const { level, points, closed } = contour, whole = closed ? [...points, points[0]!] : points;
-    const parts = partsInside(whole, around.map(({ from }) => from));
-    return parts.length === 1 && parts[0]!.length === whole.length ? [contour] : parts.map(part => ({ level, points: part, closed: false }));
+    return wayIn(contour, around).map(way => ({ ...contour, ...way }));
+}
+function ringIn(points: readonly Place[], around: Ceiling['walls']): Way[] {
+    return wayIn({ points, closed: true }, around);
+}
+function wayIn(way: Way, around: Ceiling['walls']): Way[] {
+    if (around.length === 4) return [way];
+    const { points, closed } = way, whole = closed ? [...points, points[0]!] : points;
+    const parts = partsInside(whole, around.map(({ from }) => from)), [only] = parts;
+    const isWhole = parts.length === 1 && only!.length === whole.length && only!.every(({ x, y }, i) => x === whole[i]!.x && y === whole[i]!.y);
+    return isWhole ? [way] : parts.map(part => ({ points: part, closed: false }));
 }
 
 const PEN = (level: number): PenName => (level === 0 ? 'edge' : 'thin');
 
-function lineOf({ level, points, closed }: Contour, at: (place: Place) => Point): Item {
-    return closed ? polygon(points.map(at), PEN(level)) : polyline(points.map(at), PEN(level));
+function lineOf({ points, closed }: Way, at: (place: Place) => Point, pen: PenName): Item {
+    return closed ? polygon(points.map(at), pen) : polyline(points.map(at), pen);
 }
 
 /** The figure of a contour on its line, where it is longest straight and the ground is free. */
@@ -128,16 +140,18 @@ function figureOn({ level, points, closed }: Contour, { off }: Shown, at: (place
     return claims.placeFirst(candidates, extent => within(extent, room))?.flatMap(run => patched(run, 'paper')) ?? [];
 }
 
-/** Per triangle the part of it where the ceiling hangs below the plane. */
-function belowPlane({ surveyed: { surface }, plane }: Shown, at: (place: Place) => Point): readonly Item[] {
-    const offs = offPlane(surface, plane);
+/** Per triangle the part of it where the ceiling hangs below the plane, as far as it lies in the room. */
+function belowPlane({ surveyed: { surface }, plane }: Shown, at: (place: Place) => Point, around: Ceiling['walls']): readonly Item[] {
+    const offs = offPlane(surface, plane), room = convexParts(around.map(({ from }) => from)).map(part => part.map(at));
     return surface.triangles.flatMap(triangle => {
         const corners = triangle.flatMap((i, nth): Place[] => {
             const j = triangle[(nth + 1) % 3]!, from = surface.readings[i]!, to = surface.readings[j]!, [a, b] = [offs[i]!, offs[j]!];
             const share = a / (a - b);
             return [...a < 0 ? [from] : [], ...a < 0 !== b < 0 ? [{ x: from.x + (to.x - from.x) * share, y: from.y + (to.y - from.y) * share }] : []];
         });
-        return corners.length < 3 ? [] : [polygon(corners.map(at), null, 'wash')];
+        if (corners.length < 3) return [];
+        const below = corners.map(at), isInside = ringIn(corners, around)[0]?.closed;
+        return (isInside ? [below] : room.map(part => keptInside(below, part))).filter(shape => shape.length > 2).map(shape => polygon(shape, null, 'wash'));
     });
 }
 

@@ -57,8 +57,12 @@ export function readReadings(file: { readonly text: string }, name: string, said
     }
     const columns = columnsOf(header, said);
     if ('missing' in columns) return nothing(missingColumn(columns, header, name));
-    const units = ROLES.map(role => unitIn(header[columns[role]]!)), differing = units.find(unit => unit && said.unit && unit !== said.unit);
-    if (differing) return nothing(`${quoted(name)} says ${differing} in its header, and this line says ${said.unit}. Take one of them out.`);
+    const units = ROLES.map(role => unitIn(header[columns[role]]!));
+    // the line's unit is that of columns whose header has none; where every one has its own, and it is none of them, one of both is wrong
+    if (said.unit && units.every(unit => unit && unit !== said.unit)) {
+        const own = [...new Set(units)].map(unit => unit!);
+        return nothing(`${quoted(name)} says ${listed(own)} in its header, and this line says ${said.unit}. Take one of them out.`);
+    }
     const body = rows.map((cells, i) => ({ cells, row: i + 1 })).slice(at + 1).filter(({ cells }) => cells.some(cell => cell !== ''));
     if (body.length > MOST_READINGS) return nothing(tooMany);
     const comma = commaOf(body.flatMap(({ cells }) => ROLES.map(role => cells[columns[role]] ?? '')));

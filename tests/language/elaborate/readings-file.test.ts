@@ -48,6 +48,12 @@ describe('a table of readings', () => {
         expect(read('x (in),y (ft),z_mm\n100,8,350\n').readings).toEqual([{ x: inches(100), y: inches(96), up: millimeters(350), row: 2 }]);
     });
 
+    test.each<[string, Partial<SaidOfFile>]>([
+        ['x (ft),y (ft),reading', { unit: 'inches' }], ['x,y,reading (in)', { unit: 'feet' }], ['x (ft),y,reading (in)', { unit: 'feet' }], ['x (ft),y (ft),reading (in)', { unit: 'inches' }],
+    ])('the unit of the line is that of the columns that have none: %s', (header, said) => {
+        expect(read(`${header}\n5,8,14 1/4\n`, said)).toEqual({ readings: [{ x: inches(60), y: inches(96), up: inches('14 1/4'), row: 2 }], troubles: [] });
+    });
+
     test.each<[string, string, Partial<SaidOfFile> | undefined, string]>([
         ['nothing in it', ' \n', undefined, '`den.csv` holds nothing'],
         ['a header alone', 'x (mm),y (mm),z (mm)\n', undefined, 'holds no reading: below its row of headers'],
@@ -57,7 +63,8 @@ describe('a table of readings', () => {
         ['a column that is said and not there', 'x,y,z\n1,2,3\n', { columns: ['x', 'y', 'up'] }, 'has no column `up`: its first row says `x`, `y` and `z`.'],
         ['a column that counts the other way', 'x,north,z\n1,2,3\n', undefined, 'The column `north` of `den.csv` counts the other way: say from which corner'],
         ['no unit', 'x,y,z\n1,2,3\n', undefined, 'Nothing says in which unit `den.csv` is'],
-        ['two units', 'x (mm),y,z\n1,2,3\n', { unit: 'inches' }, 'says millimeters in its header, and this line says inches'],
+        ['two units', 'x (mm),y (mm),z (mm)\n1,2,3\n', { unit: 'inches' }, 'says millimeters in its header, and this line says inches'],
+        ['a unit that is none of several', 'x (ft),y (ft),z (in)\n1,2,3\n', { unit: 'meters' }, 'says feet and inches in its header, and this line says meters'],
         ['commas that may part thousands', 'x;y;z\n1,200;2,400;3,500\n', { unit: 'millimeters' }, 'figures such as `1,200`, whose comma may part thousands'],
         ['a quote that is not closed', 'x,y,z\n1,2,3\n1,2,"14\n5,6,7\n', { unit: 'millimeters' }, 'Row 3 of `den.csv` opens a quote that is closed nowhere.'],
         ['a cell without a figure', 'x,y,z\n1,2,3\n1,,3\n', { unit: 'millimeters' }, 'Row 3 of `den.csv`: there is nothing in column `y`.'],
