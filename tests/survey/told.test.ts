@@ -12,7 +12,8 @@ import { exampleRoom } from '../support/example-room.ts';
 /** A room whose sides hang level, after a search for a plane that was brought to its end or not. */
 function notes(hanging: Surveyed['hanging'], proved: boolean, tilt = { east: 0, south: 0 }, moved = 0): string {
     const surveyed = {
-        said: { scribe: { value: TICKS_PER_INCH / 4 } }, surface: { readings: [{ up: 14 * TICKS_PER_INCH }] }, hanging, moved, sides: [{ scribes: [], unknown: [] }],
+        said: { scribe: { value: TICKS_PER_INCH / 4 } }, surface: { readings: [{ up: 14 * TICKS_PER_INCH }] }, hanging, moved,
+        sides: [{ scribes: [], unknown: [] }],
         chosen: { plane: { at: 14 * TICKS_PER_INCH, ...tilt }, scribed: 0, deepest: 0, proved },
     } as unknown as Surveyed;
     return surveyNotes(surveyed, exampleRoom().job).join(' ');

@@ -96,7 +96,8 @@ function drawing(ceiling: Ceiling, takeOff: TakeOff, shown: Shown, placed: Place
         ...lines,
         group('known', { title: 'Edge of the survey' }, ringIn(edge, ceiling.walls).map(part => lineOf(part, at, 'hidden'))),
         group('contours', { title: `Contours every ${printIn(shown.step, ceiling.room.job.show.value)}` }, [
-            ...shown.contours.map(contour => lineOf(contour, at, PEN(contour.level))), ...shown.contours.flatMap(contour => figureOn(contour, shown, at, claims, room)),
+            ...shown.contours.map(contour => lineOf(contour, at, PEN(contour.level))),
+            ...shown.contours.flatMap(contour => figureOn(contour, shown, at, claims, room)),
         ]),
         group('readings', { title: 'Readings' }, shown.surveyed.surface.readings.map(reading => circle(at(reading), 1.1, null, 'ink'))),
         group('scribed', { title: 'Scribed' }, scribedOf(shown.surveyed, at)),
