@@ -1,4 +1,6 @@
 import { piecesAsCut } from '../cutting/as-cut.ts';
+import { assign } from '../cutting/assign.ts';
+import { canBecome, gainOfCut } from '../cutting/become.ts';
 import type { Money } from '../cutting/model.ts';
 import type { CutBoard, JobSettings, Stock } from '../job/model.ts';
 import { costOf } from '../quantity/money.ts';
@@ -8,10 +10,9 @@ import { grouped } from '../plain/groups.ts';
 import { nameInRoom } from '../takeoff/ids.ts';
 import { roughWidth } from '../takeoff/rough-width.ts';
 import type { Piece } from '../takeoff/model.ts';
-import { assign } from './assign.ts';
 import type { CutChange, CutWood, RoomChange, StockNames } from './model.ts';
 import { isHalfKnown } from './rooms.ts';
-import { areaOf, canBecome, woodOf } from './pieces.ts';
+import { woodOf } from './pieces.ts';
 
 /**
  * What of the wood that is cut already can be used for the house as it is wanted now: so that the most of it is kept, each piece for one at most.
@@ -24,7 +25,7 @@ export function cutChange(all: readonly Pick<RoomChange, 'before' | 'after'>[], 
     const cut = rooms.flatMap(cutPieces), wood: CutWood[] = [], byWood = grouped(wanted, piece => woodOf(piece, renamed));
     let proved = true;
     for (const [key, own] of grouped(cut, piece => woodOf(piece, renamed))) {
-        const may = byWood.get(key) ?? [], found = assign(own.length, may.length, (i, j) => gain(own[i]!, may[j]!));
+        const may = byWood.get(key) ?? [], found = assign(own.length, may.length, (i, j) => gainOfCut(own[i]!, may[j]!));
         proved &&= found.proved;
         const into = new Map(found.pairs);
         own.forEach((piece, i) => {
@@ -34,12 +35,6 @@ export function cutChange(all: readonly Pick<RoomChange, 'before' | 'after'>[], 
     }
     const order = new Map(cut.map((piece, i) => [`${piece.room} ${nameInRoom(piece)}`, i]));
     return { wood: wood.sort((a, b) => order.get(`${a.room} ${a.name}`)! - order.get(`${b.room} ${b.name}`)!), proved };
-}
-
-/** As much wood as is saved, first of all; of what saves as much, what stays where it was meant to be. */
-function gain(piece: Piece, wanted: Piece): number {
-    const how = canBecome(piece, wanted);
-    return how === undefined ? 0 : 4 * areaOf(wanted) + (how === 'keep' ? 2 : 0) + (piece.id === wanted.id ? 1 : 0);
 }
 
 function cutPieces({ before, after }: Pick<RoomChange, 'before' | 'after'>): Piece[] {

@@ -1,11 +1,9 @@
-import { hasItsEnds, recordOf, usableFor } from '../cutting/as-cut.ts';
+import { assign } from '../cutting/assign.ts';
+import { areaOf, canBecome } from '../cutting/become.ts';
 import { grouped } from '../plain/groups.ts';
 import { cutAlike } from '../takeoff/cut-alike.ts';
 import { nameInRoom } from '../takeoff/ids.ts';
-import { roughWidth } from '../takeoff/rough-width.ts';
 import type { Piece } from '../takeoff/model.ts';
-import type { Work } from '../takeoff/work.ts';
-import { assign } from './assign.ts';
 import { pairBy, type Paired } from './pair-by.ts';
 import type { Pair, PieceChanges, RoomChange, StockNames } from './model.ts';
 import { isHalfKnown } from './rooms.ts';
@@ -54,25 +52,3 @@ function fromOld(before: readonly Piece[], after: readonly Piece[], renamed: Sto
 function gainOf(old: Piece, wanted: Piece): number {
     return canBecome(old, wanted) ? 2 * areaOf(wanted) + Number(old.part === wanted.part) : 0;
 }
-
-/** What a piece takes of its wood, in square ticks. */
-export function areaOf(piece: Piece): number {
-    return piece.cutOverall * roughWidth(piece);
-}
-
-/** How an old piece of the same wood becomes a new one; undefined where it cannot. */
-export function canBecome(old: Piece, wanted: Piece): 'keep' | 'trim' | 'rip' | undefined {
-    const record = recordOf(old), width = roughWidth(old), narrower = roughWidth(wanted);
-    if (old.thickness !== wanted.thickness || width < narrower || usableFor(wanted, record) < wanted.cutOverall) return undefined;
-    // on a fresh edge nothing is machined any more, but nobody rips off just the edge that has a groove: it is taken as it is or not at all
-    const edges = edgeWork(old), isRipped = width > narrower;
-    if (isRipped ? edges.length > 0 : edges.some(work => !edgeWork(wanted).includes(work))) return undefined;
-    if (isRipped) return 'rip';
-    return record.length === wanted.cutOverall && hasItsEnds(wanted, record) ? 'keep' : 'trim';
-}
-
-/** What is done along its edges: it stays there when an end is cut off. Slots and holes of an end go with it, and are cut again. */
-function edgeWork({ work }: Piece): string[] {
-    return work.filter(({ kind }) => EDGES.has(kind)).map(each => JSON.stringify(each));
-}
-const EDGES: ReadonlySet<Work['kind']> = new Set(['rabbet', 'ease']);

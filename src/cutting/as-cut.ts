@@ -51,7 +51,8 @@ export function lengthsUnlisted(board: CutBoard, pieces: readonly Piece[]): Tick
     return board.into.flatMap(({ value, asCut }) => (typeof asCut === 'object' && pieces.every(each => nameInRoom(each) !== value) ? [asCut.length] : []));
 }
 
-function asRecorded(piece: Piece, record: AsCut): Piece {
+/** With the length and the ends that it was cut with. */
+export function asRecorded(piece: Piece, record: AsCut): Piece {
     const { length } = record;
     if (hasItsEnds(piece, record)) return {
         ...piece, cutBack: length - (piece.cutOverall - piece.cutBack), cutFace: length - (piece.cutOverall - piece.cutFace), cutOverall: length,

@@ -1,8 +1,12 @@
-import { creditOf, fits, hasItsEnds, recordOf, usableFor, type Misfit } from '../cutting/as-cut.ts';
+import { asRecorded, creditOf, hasItsEnds, recordOf, usableFor, type Misfit } from '../cutting/as-cut.ts';
+import { assign } from '../cutting/assign.ts';
+import { canBecome, gainOfCut } from '../cutting/become.ts';
 import type { Fix } from '../findings/finding.ts';
 import type { AsCut } from '../job/model.ts';
+import { grouped } from '../plain/groups.ts';
 import { nameInRoom } from '../takeoff/ids.ts';
 import type { Piece } from '../takeoff/model.ts';
+import { roughWidth } from '../takeoff/rough-width.ts';
 import { defineRule } from './rule.ts';
 import { intoFix } from './support/cut-boards.ts';
 import { changed, HALL_IN_WORK } from './support/examples.ts';
@@ -22,7 +26,8 @@ Wood keeps the length, the miters and the hand it was cut with, whatever becomes
 grid is changed after the first boards are cut, the record after \`into\` says how a piece was cut, and the cut list how it is needed.
 
 \`side-A-1-north\` was cut at 49 7/8" and is now needed at 48 3/4": trim 1 1/8" off, and write the new length. Cut at 48", it would be
-3/4" too short and lost, unless another piece is needed just like it, or shorter. A left-hand piece is not a right-hand one: its
+3/4" too short and lost, unless another piece of that board is needed just like it, or smaller: the finding names the one that
+keeps the most of the wood, as \`compare\` does, whatever part it is. A left-hand piece is not a right-hand one: its
 miter has to come off first, which with a thickness of 3/4" at 45° takes 3/4" of its length.
 
 Until then such a piece does not count as cut: boards, order and saw list it again, and do not use it as an offcut. Recut it
@@ -33,23 +38,16 @@ and write how it is now, put it where it fits, or give it up with \`spoiled\`.`,
     check: {
         room({ layout: { room }, job, pieces }, report) {
             if (room.cutBoards.length === 0) return;
-            const credit = creditOf(room, pieces());
-            // what can be recut for its own place waits for no other piece
-            const settled = new Set(credit.misfits.filter(isRecut).map(({ name }) => name.value));
-            const open = (each: Piece): boolean => credit.wanted(nameInRoom(each)) > 0 && !settled.has(nameInRoom(each));
+            const credit = creditOf(room, pieces()), uses = bestUses(credit.misfits, pieces().filter(each => credit.wanted(nameInRoom(each)) > 0));
+            const size = sizesOf(job);
             for (const misfit of credit.misfits) {
-                const { piece, name, record, board } = misfit;
-                const others = pieces().filter(each => isOther(each, piece) && open(each));
-                const fitting = others.find(each => fits(each, record));
-                const shorter = fitting || isRecut(misfit) ? undefined : longest(others.filter(each => usableFor(each, record) >= each.cutOverall));
-                for (const each of [fitting, shorter]) if (each) settled.add(nameInRoom(each));
-                const size = sizesOf(job), words = (cut: AsCut): string => cutWords(cut, { piece, record, size });
+                const { piece, name, record, board } = misfit, use = uses.get(misfit), words = (cut: AsCut): string => cutWords(cut, { piece, record, size });
                 report({
                     ...wordsOf(name),
-                    message: `${name.value} was cut ${words(record)}, and is now needed ${words(recordOf(piece))}. ${remedy(misfit, { fitting, shorter }, size)}`,
+                    message: `${name.value} was cut ${words(record)}, and is now needed ${words(recordOf(piece))}. ${remedy(misfit, use, size)}`,
                     related: [...record.at ? [{ at: record.at, message: `it was cut at ${size(record.length)}` }] : [], { at: piece.source, message: `this makes it ${size(piece.cutOverall)} long` }],
                     fixes: [
-                        ...fitting ? replacing(name, nameInRoom(fitting), `Use it for ${nameInRoom(fitting)}`) : [],
+                        ...use?.how === 'keep' ? replacing(name, nameInRoom(use.into), `Use it for ${nameInRoom(use.into)}`) : [],
                         ...isRecut(misfit) ? intoFix(board, one => (one === name ? recordOf(piece) : one.asCut), job, 'It has been recut: write how it is now') : [],
                         ...spoiledFix(misfit),
                     ],
@@ -59,15 +57,20 @@ and write how it is now, put it where it fits, or give it up with \`spoiled\`.`,
     },
 });
 
-/** Of several as long as each other, the first. */
-function longest(pieces: readonly Piece[]): Piece | undefined {
-    return pieces.reduce<Piece | undefined>((best, each) => (best && best.cutOverall >= each.cutOverall ? best : each), undefined);
-}
+/** What a piece becomes, and how. */
+interface Use { readonly into: Piece; readonly how: 'keep' | 'trim' | 'rip' }
 
-/** Another piece of the same wood with the same work on it. */
-function isOther(each: Piece, than: Piece): boolean {
-    return each !== than && each.part === than.part && each.stock.key === than.stock.key && each.width === than.width && each.thickness === than.thickness
-        && JSON.stringify(each.work) === JSON.stringify(than.work);
+/** So that the most of the wood is kept, as in a comparison of two states; a piece that stays in its own place is in none. */
+function bestUses(misfits: readonly Misfit[], open: readonly Piece[]): ReadonlyMap<Misfit, Use> {
+    const uses = new Map<Misfit, Use>(), byStock = grouped(open, ({ stock: { key } }) => key);
+    for (const [stock, own] of grouped(misfits, ({ board }) => board.stock.value.key)) {
+        const may = byStock.get(stock) ?? [], cut = own.map(({ piece, record, board }): Piece => ({ ...asRecorded(piece, record), stock: board.stock.value }));
+        for (const [i, j] of assign(own.length, may.length, (row, column) => gainOfCut(cut[row]!, may[column]!)).pairs) {
+            const into = may[j]!, how = canBecome(cut[i]!, into);
+            if (how && into !== own[i]!.piece) uses.set(own[i]!, { into, how });
+        }
+    }
+    return uses;
 }
 
 function isRecut({ piece, record }: Misfit): boolean {
@@ -81,21 +84,23 @@ function cutWords(cut: AsCut, { piece, record, size }: { piece: Piece; record: A
     return `at ${size(cut.length)}, ${cut.miters.length === 0 ? 'square' : cut.hand ? `${cut.hand}-hand ${angles}` : `mitered ${angles}`}`;
 }
 
-/** What else it may be used for: as it is, or recut. */
-interface Elsewhere { readonly fitting?: Piece; readonly shorter?: Piece }
-
-function remedy(misfit: Misfit, { fitting, shorter }: Elsewhere, size: Sizes): string {
+function remedy(misfit: Misfit, use: Use | undefined, size: Sizes): string {
     const { piece, record } = misfit;
-    const wanted = piece.cutOverall, over = record.length - wanted;
-    const elsewhere = fitting ? `It fits as it is for ${nameInRoom(fitting)}.`
-        : shorter ? `Recut to ${size(shorter.cutOverall)}, it will do for ${nameInRoom(shorter)}: then write that name, and how it was recut.` : '';
+    const wanted = piece.cutOverall, over = record.length - wanted, elsewhere = use ? useText(use, record, size) : '';
     if (isRecut(misfit)) {
         const how = hasItsEnds(piece, record) ? `Trim ${size(over)} off` : over > 0 ? `Recut its ends, ${size(over)} shorter in all` : 'Recut its ends';
         return `${elsewhere && `${elsewhere} Or: `}${how}, and write how it was recut. Until then it counts as not cut.`;
     }
     const short = wanted - usableFor(piece, record);
     const why = hasItsEnds(piece, record) ? `It is ${size(short)} too short` : `With its miter cut off it would be ${size(short)} too short`;
-    return `${why}, so it has to be cut again. ${elsewhere || `No other piece is like it: write \`spoiled ${nameInRoom(piece)}\`.`}`;
+    return `${why}, so it has to be cut again. ${elsewhere || `No piece that is still to be cut comes out of it: write \`spoiled ${nameInRoom(piece)}\`.`}`;
+}
+
+function useText({ into, how }: Use, { length }: AsCut, size: Sizes): string {
+    const name = nameInRoom(into), off = length - into.cutOverall;
+    if (how === 'keep') return `It fits as it is for ${name}.`;
+    const ripped = how === 'rip' ? `Ripped to ${size(roughWidth(into))} and cut` : 'Recut';
+    return `${ripped} to ${size(into.cutOverall)}${off > 0 ? `, ${size(off)} shorter,` : ''} it becomes ${name}, which keeps the most of the wood: then write that name, and how it was recut.`;
 }
 
 function spoiledFix({ name, piece, board: { at } }: Misfit): Fix[] {

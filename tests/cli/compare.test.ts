@@ -309,4 +309,16 @@ describe('houses and files that come and go', () => {
         // nothing of it is called new or gone: nobody knows
         expect(den!.rooms).toMatchObject([{ same: false, walls: [], lines: [], coffers: null }]);
     });
+
+    test('what is cut becomes in the finding what it becomes here, and is not called spoiled', async () => {
+        const cwd = repositoryOf([house]), cut = `  measured {\n    cut  12' of pine-1x6 into bottom-2 at 10' 0 1/2"\n  }\n\n  grid {`;
+        const den = house['den.coffer'].replace('use pine-1x8', 'use pine-1x6, pine-1x8').replace('  grid {', cut).replace(`wall east   10' 2"`, `wall east   11' 2"`);
+        write(cwd, { 'den.coffer': den });
+        const { json } = await compare(cwd, 'one'), [wood] = json.houses[0]!.cut, becomes = wood!.into!.replace('den.', '');
+        expect(wood).toMatchObject({ id: 'den.bottom-2', fate: 'trim' });
+        const { out } = await cofferwright(cwd, ['check', '--format', 'concise']);
+        expect(out).toContain(`It is 1' too short, so it has to be cut again. Recut to `);
+        expect(out).toContain(` it becomes ${becomes}, which keeps the most of the wood`);
+        expect(out).not.toContain('spoiled');
+    });
 });

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import load from 'highs';
 import { describe, expect, test } from 'vitest';
-import { assign } from '../../src/changes/assign.ts';
+import { assign } from '../../src/cutting/assign.ts';
 import { runs } from '../support/full.ts';
 
 type Gains = readonly (readonly number[])[];
