@@ -19,10 +19,14 @@ export function canBecome(old: Piece, wanted: Piece): 'keep' | 'trim' | 'rip' | 
     return record.length === wanted.cutOverall && hasItsEnds(wanted, record) ? 'keep' : 'trim';
 }
 
-/** Of pieces that are cut: as much wood as is saved, first of all; of what saves as much, what stays as it is, the same part, in its place. 0: it cannot become that. */
+/**
+ * Of pieces that are cut: as much wood as is saved, first of all; of what saves as much, what stays as it is, the same part, in its place.
+ * 0: it cannot become that.
+ */
 export function gainOfCut(piece: Piece, wanted: Piece): number {
     const how = canBecome(piece, wanted);
-    return how === undefined ? 0 : 8 * areaOf(wanted) + (how === 'keep' ? 4 : 0) + (piece.part === wanted.part ? 2 : 0) + (piece.id === wanted.id ? 1 : 0);
+    if (how === undefined) return 0;
+    return 8 * areaOf(wanted) + (how === 'keep' ? 4 : 0) + (piece.part === wanted.part ? 2 : 0) + (piece.id === wanted.id ? 1 : 0);
 }
 
 /** What is done along its edges: it stays there when an end is cut off. Slots and holes of an end go with it, and are cut again. */
