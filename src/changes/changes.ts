@@ -31,14 +31,18 @@ function houseChange({ before, after, pairs }: HousePair, renamed: Renamed): Hou
 }
 
 /**
- * A finding is the same where its words are: it may stand at another line. One that is allowed in one state is open in the other.
+ * A finding is the same where its words are: it may stand at another line, and a figure in it may be another. One that is allowed in one state is open
+ * in the other.
  * @param was what rooms were called before, by their names now
  */
 function findingChanges(before: readonly Finding[], after: readonly Finding[], was: ReadonlyMap<string, string>): HouseChange['findings'] {
     const rooms = new Map([...before.map(one => [one, one.room] as const), ...after.map(one => [one, was.get(one.room ?? '') ?? one.room] as const)]);
-    const { before: gone, after: come } = pairBy(before, after, one => {
-        const { rule, severity, message, allowed } = one;
-        return JSON.stringify([rule, severity, message, rooms.get(one) ?? '', Boolean(allowed)]);
-    });
+    const keyOf = (one: Finding, message: string): string => JSON.stringify([one.rule, one.severity, message, rooms.get(one) ?? '', Boolean(one.allowed)]);
+    // those with the same figures first, so that of several alike none is paired with another one's
+    const same = pairBy(before, after, one => keyOf(one, one.message));
+    const { before: gone, after: come } = pairBy(same.before, same.after, one => keyOf(one, one.message.replace(FIGURES, '#')));
     return { come, gone };
 }
+
+/** A length, a count, a sum in the words of a finding; not the number in a name, `side-1-2-east`. */
+const FIGURES = /(?<![\w-])[~$]?\d[\d,.]*(?:['"%]|\b(?!-))(?: \d+(?:\/\d+)?"?)*(?:\/\d+"?)?/g;

@@ -321,4 +321,16 @@ describe('houses and files that come and go', () => {
         expect(out).toContain(` it becomes ${becomes}, which keeps the most of the wood`);
         expect(out).not.toContain('spoiled');
     });
+
+    test('a finding of which a figure alone is another is neither new nor gone', async () => {
+        const low = (height: string): Files => ({ ...house, 'den.coffer': house['den.coffer'].replace('  wall north', `  ceiling { height ${height} }\n  wall north`) });
+        const cwd = repositoryOf([low(`7' 4"`), low(`7' 5"`)]), { json } = await compare(cwd, 'one', 'two');
+        const told = async (): Promise<string> => (await cofferwright(cwd, ['check', '--format', 'concise'])).out;
+        const now = await told();
+        git(cwd, ['checkout', '-q', 'one']);
+        const then = await told(), heads = [then, now].map(out => out.split('\n').find(line => line.includes('[headroom]')));
+        expect(heads[0]).toBeDefined();
+        expect(heads[0]).not.toBe(heads[1]);
+        expect([json.houses[0]!.findings.come, json.houses[0]!.findings.gone].map(all => all.filter(({ rule }) => rule === 'headroom'))).toEqual([[], []]);
+    });
 });
