@@ -12,8 +12,8 @@ inTheOneBrowser();
 /** What somebody may write where text may stand. */
 const TEXTS: Readonly<Record<string, string>> = {
     'what programs obey, half signs': `${EVIL} \ud800 \udc00x <svg onload=alert(1)> "onmouseover="alert(1)`,
-    'ten thousand signs without a space': 'W'.repeat(10_000),
-    'ten thousand signs that turn the reading round': '\u202eא'.repeat(5000),
+    'four thousand signs without a space': 'W'.repeat(4000),
+    'four thousand signs that turn the reading round': '\u202eא'.repeat(2000),
 };
 /** Steers the reading, obeyed by a terminal, or half of a sign. */
 const UNFIT = /[\p{Cs}\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f-\u009f\u2028\u2029\u202a-\u202e\u2066-\u2069]/u;

@@ -17,14 +17,14 @@ async function rulesIn(text: string): Promise<string[]> {
 
 test('sums and products of a thousand', async () => {
     expect(await rulesIn(`let a = ${many(1000, () => '1"').join(' + ')}`)).toEqual([]);
-    expect(await rulesIn(`let a = ${many(1000, () => '987654321').join(' * ')}`)).toEqual(['out-of-range']);
+    expect(await rulesIn(`let a = ${many(1000, () => '98765').join(' * ')}`)).toEqual(['out-of-range']);
 });
 test('sums of a thousand that begin with the next one', async () => {
     const text = many(30, i => `let v${i} = v${i + 1} + ${many(900, () => '1"').join(' + ')}`).join('\n');
     expect(await rulesIn(`${text}\nlet v30 = 1"`)).toEqual(['out-of-range']);
 });
-test('ten thousand digits', async () => {
-    expect(await rulesIn(`let a = ${'9'.repeat(10_000)}\nlet b = ${'9'.repeat(10_000)}"\nlet c = 1/${'9'.repeat(10_000)}"`)).toEqual(['out-of-range']);
+test('nine thousand digits', async () => {
+    expect(await rulesIn(`let a = ${'9'.repeat(9000)}\nlet b = ${'9'.repeat(9000)}"\nlet c = 1/${'9'.repeat(9000)}"`)).toEqual(['out-of-range']);
 });
 test('two thousand values that lean on each other, the last first', async () => {
     expect(await rulesIn(many(2000, i => `let v${i} = v${i + 1} + 1"`).join('\n') + '\nlet v2000 = 1"')).toEqual(['out-of-range']);
