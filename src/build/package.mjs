@@ -10,7 +10,7 @@ import { isEntry, main, root } from './ready.mjs';
 const MOST_BYTES = 5_050_000;
 /** The editor loads one of the extensions whenever a job file is opened, and starts one of the servers. Without sources' maps, in bytes. */
 const MOST_BYTES_OF = {
-    'extension/main.cjs': 500_000, 'extension/browser.js': 500_000, 'server/main.cjs': 2_400_000, 'server/browser.js': 2_360_000, 'cli/main.js': 40_000, 'cli/command.js': 2_500_000,
+    'extension/main.cjs': 500_000, 'extension/browser.js': 500_000, 'server/main.cjs': 2_450_000, 'server/browser.js': 2_410_000, 'cli/main.js': 40_000, 'cli/command.js': 2_560_000,
     'cli/bid-pdf.js': 1_400_000, 'cli/boards-worker.js': 300_000,
 };
 

@@ -219,9 +219,9 @@ describe('format', () => {
     });
 
     test.each([
-        ['too long', `edition 1\n// ${'a'.repeat(300_000)}\n`, /^a\.coffer is left as it is\. This file is too long to be a job: 300 014 characters, and 300 000 is the limit\./],
+        ['too long', `edition 1\n${`// ${'a'.repeat(5997)}\n`.repeat(50)}`, /^a\.coffer is left as it is\. This file is too long to be a job: 300 060 characters, and 300 000 is the limit\./],
         ['too much', `edition 1\n${'let a = 1"\n'.repeat(13_000)}`, /^a\.coffer is left as it is\. This file is too long to be a job: .* 60 000 is the limit\./],
-        ['longer than is read once it is laid out', `edition 1\n// ${'a'.repeat(280_000)}\n${'let a=1\n'.repeat(2_400)}`, /laid out it could not be read any more\. This file is too long/],
+        ['longer than is read once it is laid out', `edition 1\n${`// ${'a'.repeat(6997)}\n`.repeat(40)}${'let a=1\n'.repeat(2_400)}`, /laid out it could not be read any more\. This file is too long/],
     ])('says the reason where a text is not read: %s', async (_what, text, reason) => {
         const cwd = folderWith({ 'a.coffer': text });
         expect(await cofferwright(cwd, ['format'])).toMatchObject({ code: 1, err: expect.stringMatching(reason) });

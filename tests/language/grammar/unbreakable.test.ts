@@ -18,14 +18,14 @@ const soundIsSound = () => {
 
 describe('a file that nobody should have opened', () => {
     test.each<[string, string, RegExp]>([
-        ['parentheses without end', `a ${'('.repeat(50_000)}`, /nested too deep/],
-        ['parentheses closed', `room r {\n a ${'('.repeat(5000)}1${')'.repeat(5000)}\n b 2\n}\n`, /nested too deep/],
+        ['parentheses without end', `a ${'('.repeat(9000)}`, /nested too deep/],
+        ['parentheses closed', `room r {\n a ${'('.repeat(4000)}1${')'.repeat(4000)}\n b 2\n}\n`, /nested too deep/],
         ['blocks closed', `room r {\n${'a {\n'.repeat(5000)}${'}\n'.repeat(5000)}}\n`, /nested too deep/],
-        ['signs', `room r {\n a ${'- '.repeat(20_000)}1\n}\n`, /signs before one value/],
-        ['operators', `room r {\n a 1${' + 1'.repeat(20_000)}\n}\n`, /value is too long/],
-        ['points', `room r {\n a b${'.c'.repeat(20_000)}\n}\n`, /value is too long/],
-        ['rates', `room r {\n a b${' per c'.repeat(20_000)}\n}\n`, /value is too long/],
-        ['calls in calls', `room r {\n a ${'f(x1: '.repeat(5000)}1${')'.repeat(5000)}\n}\n`, /nested too deep/],
+        ['signs', `room r {\n a ${'- '.repeat(4500)}1\n}\n`, /signs before one value/],
+        ['operators', `room r {\n a 1${' + 1'.repeat(2400)}\n}\n`, /value is too long/],
+        ['points', `room r {\n a b${'.c'.repeat(4500)}\n}\n`, /value is too long/],
+        ['rates', `room r {\n a b${' per c'.repeat(1600)}\n}\n`, /value is too long/],
+        ['calls in calls', `room r {\n a ${'f(x1: '.repeat(1400)}1${')'.repeat(1400)}\n}\n`, /nested too deep/],
         ['nothing but zeros', '\0'.repeat(100_000), /not a text file/],
         ['a picture', Array.from({ length: 50_000 }, (_, i) => String.fromCharCode((i * 7919) % 256)).join(''), /not a text file/],
         ['what is left of a broken decoding', '\ufffd'.repeat(1000), /not a text file/],
@@ -33,9 +33,10 @@ describe('a file that nobody should have opened', () => {
         ['two bytes a character', [...'edition 1 room r { height 8 }'].join('\0'), /UTF-16/],
         ['five megabytes', 'height 8\'\n'.repeat(520_000), /too long to be a job: 5 200 000 characters/],
         ['a hundred thousand blocks', '{}\n'.repeat(50_000), /too long to be a job: 150 000 words and signs, and 60 000/],
-        ['a text that goes on with semicolons', `room r { title "${';'.repeat(100_000)}a }\n`, /not closed/],
-        ['a text that goes on with spaces', `room r { title "${' '.repeat(100_000)}a }\n`, /not closed/],
-        ['a text that goes on with braces', `room r { title "${'({'.repeat(100_000)}a }\n`, /not closed/],
+        ['a text that goes on with semicolons', `room r { title "${';'.repeat(9000)}a }\n`, /not closed/],
+        ['a text that goes on with spaces', `room r { title "${' '.repeat(9000)}a }\n`, /not closed/],
+        ['a text that goes on with braces', `room r { title "${'({'.repeat(4500)}a }\n`, /not closed/],
+        ['a line that does not end', `room r {\n title "${'a'.repeat(10_000)}"\n}\n`, /line is too long to be of a job: 10 009 characters, and 10 000/],
         ['prose', 'The quick brown fox jumps, over: 13 dogs = fun!\n'.repeat(3000), /more than 500 mistakes/],
     ])('%s', (_, text, message) => {
         const marks = marksOf(parser.parse(text));

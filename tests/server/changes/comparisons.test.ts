@@ -39,7 +39,7 @@ async function opened(texts: Texts, { willing = true } = {}): Promise<{
             await new Promise(resolve => setTimeout(resolve, 1));
             const now = known(path, against);
             quiet = now === last && !('working' in now) && !('isLooking' in now && now.isLooking) ? quiet + 1 : 0;
-            if (quiet > 20) return now;
+            if (quiet > 200) return now;
             last = now;
         }
     };
