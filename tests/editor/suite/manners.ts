@@ -54,7 +54,7 @@ test('a file is laid out when it is saved, where the editor is set so', async ()
 test('what is surely meant is mended as a file is saved, where the editor is set so; and left where it is not', async () => {
     const editor = await open('yard.coffer');
     const right = editor.document.getText(), wrong = right.replace('stock pine-1x8 {\n  size ', 'stock pine-1x8 {\n  sise ');
-    assert.notEqual(wrong, right);
+    assert.ok(wrong !== right);
     const settings = vscode.workspace.getConfiguration('editor', { languageId: 'coffer' });
     const misspell = async (): Promise<void> => {
         await replace(editor, 'stock pine-1x8 {\n  size ', 'stock pine-1x8 {\n  sise ');
