@@ -2,17 +2,19 @@ import { is, type Change, type Trial } from './trial.ts';
 
 export const WRAPPED: Change = ['profile slim { blocking { stock flat-6 }; ', 'profile slim { wraps 5" x 4" clearance 1/4"; '];
 
+/** A stock whose width and thickness are known so: its least known size is told. */
+function known(width: string, thickness: string): Change {
+    return ['width        5 1/2" ± 1/64"\n  thickness    3/4"', `width        5 1/2" ± 1/64" ${width}\n  thickness    3/4" ${thickness}`];
+}
+
 /** How dimensions are known, when and by whom: as in said.ts, of which this is a part. */
 export const KNOWN_TRIALS: Readonly<Record<string, Trial>> = {
-    // of a stock its least known size is told
-    'Stock.width/as': is('as told', 'as drawn', [
-        'width        5 1/2" ± 1/64"\n  thickness    3/4"', 'width        5 1/2" ± 1/64" as told\n  thickness    3/4" as verified',
-    ]),
-    'Stock.width/on': is('on 2026-03-07', 'on 2026-03-08', ['width        5 1/2" ± 1/64"', 'width        5 1/2" ± 1/64" on 2026-03-07']),
-    'Stock.width/by': is('by "Wren"', 'by "Ruiz"', ['width        5 1/2" ± 1/64"', 'width        5 1/2" ± 1/64" as told by "Wren"']),
-    'Stock.thickness/as': is('as told', 'as drawn', ['thickness    3/4"', 'thickness    3/4" as told']),
-    'Stock.thickness/on': is('on 2026-03-07', 'on 2026-03-08', ['thickness    3/4"', 'thickness    3/4" on 2026-03-07']),
-    'Stock.thickness/by': is('by "Wren"', 'by "Ruiz"', ['thickness    3/4"', 'thickness    3/4" as told by "Wren"']),
+    'Stock.width/as': is('as told', 'as drawn', known('as told', 'as verified')),
+    'Stock.width/on': is('on 2026-03-07', 'on 2026-03-08', known('on 2026-03-07', 'as verified')),
+    'Stock.width/by': is('by "Wren"', 'by "Ruiz"', known('as told by "Wren"', 'as verified')),
+    'Stock.thickness/as': is('as told', 'as drawn', known('as verified', 'as told')),
+    'Stock.thickness/on': is('on 2026-03-07', 'on 2026-03-08', known('as verified', 'on 2026-03-07')),
+    'Stock.thickness/by': is('by "Wren"', 'by "Ruiz"', known('as verified', 'as told by "Wren"')),
     'Profile.wraps/as': is('as told', 'as drawn', WRAPPED, ['clearance 1/4"', 'clearance 1/4" as told']),
     'Profile.wraps/on': is('on 2026-03-07', 'on 2026-03-08', WRAPPED, ['clearance 1/4"', 'clearance 1/4" on 2026-03-07']),
     'Profile.wraps/by': is('by "Wren"', 'by "Ruiz"', WRAPPED, ['clearance 1/4"', 'clearance 1/4" as told by "Wren"']),
