@@ -79,3 +79,7 @@ export function extentOf(points: readonly Point[]): Extent {
     }
     return { west, east, north, south };
 }
+/** The middle of a box, which may lie between two units. */
+export function middleOf({ west, east, north, south }: Extent): Point {
+    return { x: (west + east) / 2, y: (north + south) / 2 };
+}

@@ -1,4 +1,5 @@
 import { grouped } from '../plain/groups.ts';
+import { ringsOf } from '../plain/rings.ts';
 import type { Before, Cycle } from './model.ts';
 
 /** A circle among what waits for each other, if there is one: the shortest through the first piece that can never come. Nothing recurses. */
@@ -18,31 +19,10 @@ export function cycleIn(stuck: readonly string[], befores: readonly Before[]): C
     return around(on, waits);
 }
 
-/**
- * Those of the edges that are in a circle: what comes first waits in the end for what comes after it. By Kosaraju's two walks, along the edges and
- * back, without recursion.
- */
+/** Those of the edges that are in a circle: what comes first waits in the end for what comes after it. */
 export function inCircles(befores: readonly Before[]): Set<Before> {
-    const after = grouped(befores, ({ first }) => first), earlier = grouped(befores, ({ then }) => then);
-    const ids = [...new Set(befores.flatMap(({ first, then }) => [first, then]))], left: string[] = [], seen = new Set<string>();
-    for (const start of ids) {
-        const path = seen.has(start) ? [] : [{ id: start, next: 0 }];
-        seen.add(start);
-        while (path.length > 0) {
-            const on = path.at(-1)!, edge = after.get(on.id)?.[on.next++];
-            if (!edge) { left.push(on.id); path.pop(); } else if (!seen.has(edge.then)) { seen.add(edge.then); path.push({ id: edge.then, next: 0 }); }
-        }
-    }
-    const knot = new Map<string, string>();
-    for (const root of left.reverse()) {
-        if (knot.has(root)) continue;
-        knot.set(root, root);
-        const row = [root];
-        for (let i = 0; i < row.length; i++) {
-            for (const { first } of earlier.get(row[i]!) ?? []) if (!knot.has(first)) { knot.set(first, root); row.push(first); }
-        }
-    }
-    return new Set(befores.filter(({ first, then }) => knot.get(first) === knot.get(then)));
+    const after = grouped(befores, ({ first }) => first), rings = ringsOf(after.keys(), id => (after.get(id) ?? []).map(({ then }) => then));
+    return new Set(befores.filter(({ first, then }) => rings.has(first) && rings.get(first) === rings.get(then)));
 }
 
 /** A circle of pieces alone: what stands in it for many pieces is left out, and the piece after it waits for the one before. */

@@ -1,8 +1,9 @@
 import type { Ceiling } from '../ceiling/model.ts';
 import { arrangedOf } from '../ceiling/plan.ts';
-import { atOnce } from '../plain/at-once.ts';
+import { atOnce, type Steps } from '../plain/steps.ts';
 import { kept, MOST_ROOMS } from '../plain/kept.ts';
 import { distance, type Point } from '../plane/point.ts';
+import { extentOf, middleOf } from '../plane/polygon.ts';
 import type { Piece } from '../takeoff/model.ts';
 import { takeOffOf } from '../takeoff/take-off.ts';
 import { beforesOf } from './before.ts';
@@ -24,7 +25,7 @@ const STEPS_IN_A_PART = 50;
 export const putUpOf = kept((ceiling: Ceiling, made?: PutUp): PutUp => made ?? putUp(ceiling), MOST_ROOMS);
 
 /** Makes it and keeps it in parts, for whoever must not keep others waiting. */
-export function* puttingUpOf(ceiling: Ceiling): Generator<undefined, void> {
+export function* puttingUpOf(ceiling: Ceiling): Steps<void> {
     if (!putUpOf.has(ceiling)) putUpOf(ceiling, yield* puttingUp(ceiling));
 }
 
@@ -33,7 +34,7 @@ export function putUp(ceiling: Ceiling): PutUp {
     return atOnce(puttingUp(ceiling));
 }
 
-function* puttingUp(ceiling: Ceiling): Generator<undefined, PutUp> {
+function* puttingUp(ceiling: Ceiling): Steps<PutUp> {
     const takeOff = takeOffOf(ceiling), all = stoodOf(ceiling, takeOff), nearby = new Nearby(all);
     const names = namesOf(takeOff.pieces), said = saidBefore(ceiling, names);
     const held = heldUp(ceiling, names), late = (id: string): number => { const own = held.pieces.get(id); return own ? latenessOf(own) : 0; };
@@ -87,10 +88,7 @@ function inOrder(
 
 /** The middle of the coffer that a piece stands in, if it stands in one. */
 function middlesOf(ceiling: Ceiling): (piece: Piece) => Point | undefined {
-    const middles = new Map(arrangedOf(ceiling).exact.coffers.map(({ number, outline }) => {
-        const xs = outline.map(({ x }) => x), ys = outline.map(({ y }) => y);
-        return [number, { x: (Math.min(...xs) + Math.max(...xs)) / 2, y: (Math.min(...ys) + Math.max(...ys)) / 2 }] as const;
-    }));
+    const middles = new Map(arrangedOf(ceiling).exact.coffers.map(({ number, outline }) => [number, middleOf(extentOf(outline))] as const));
     return ({ coffer }) => (coffer === null ? undefined : middles.get(coffer));
 }
 

@@ -5,6 +5,7 @@ import { NEAR, push } from '../dryfit/meetings.ts';
 import { standingOf } from '../dryfit/solids.ts';
 import { hull } from '../plane/hull.ts';
 import type { Point } from '../plane/point.ts';
+import { middleOf } from '../plane/polygon.ts';
 import type { Piece, TakeOff } from '../takeoff/model.ts';
 
 /** A piece of the dry fit where it stands in the end. */
@@ -30,7 +31,7 @@ export function stoodOf(ceiling: Ceiling, takeOff: TakeOff): Stood[] {
         const { x, y } = place.seat.way, long = Math.hypot(x, y), box = boxOf(blocks);
         return [{
             piece: is, blocks, box, top: Math.min(...blocks.map(({ top }) => top)), foot: Math.max(...blocks.map(({ foot }) => foot)),
-            push: push(body), way: { x: x / long, y: y / long }, middle: { x: (box.west + box.east) / 2, y: (box.north + box.south) / 2 },
+            push: push(body), way: { x: x / long, y: y / long }, middle: middleOf(box),
         }];
     });
 }

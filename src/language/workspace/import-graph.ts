@@ -2,7 +2,7 @@ import { UriUtils, type AstNode, type LangiumDocument, type LangiumDocuments, ty
 import type * as ast from '../generated/ast.ts';
 import { importOf, importsOf, isInside, type Import } from './imports.ts';
 import { isBuiltin } from './builtin.ts';
-import { ringsOf } from './rings.ts';
+import { ringsOf } from '../../plain/rings.ts';
 import { atKey } from '../../plain/at-key.ts';
 
 /** A ring is followed through so many files to show it. */

@@ -1,7 +1,7 @@
 import type { Point } from '../../plane/point.ts';
 import { TICKS_PER_INCH, type Ticks } from '../../quantity/ticks.ts';
 import type { Path, Pose } from '../model.ts';
-import type { Box, Stood } from '../stood.ts';
+import { RIGHT_UNDER, type Box, type Stood } from '../stood.ts';
 import { hitOn } from './clear.ts';
 import { aroundMoves } from './moves.ts';
 import type { Met } from './slices.ts';
@@ -37,7 +37,7 @@ export function wayAround(piece: Stood, { hanging, met, open }: Obstacles): Path
         return null;
     };
     for (const aside of asides) { const path = tried(poseOf('straight', aside, 0)); if (path) return path; }
-    for (const aside of [NOWHERE, ...asides]) for (const degrees of TIPS) for (const low of [0, 1] as const) {
+    for (const aside of [RIGHT_UNDER, ...asides]) for (const degrees of TIPS) for (const low of [0, 1] as const) {
         const path = tried({ ...poseOf('tipped', aside, degrees), low });
         if (path) return path;
     }
@@ -45,7 +45,6 @@ export function wayAround(piece: Stood, { hanging, met, open }: Obstacles): Path
     if (out) for (const degrees of TURNS) for (const side of [1, -1]) { const path = tried(poseOf('turned', out, side * degrees)); if (path) return path; }
     return null;
 }
-const NOWHERE: Point = { x: 0, y: 0 };
 
 function poseOf(shape: Pose['shape'], aside: Point, degrees: number): Pose {
     return { shape, aside, below: 0, angle: degrees * Math.PI / 180, low: 1 };
@@ -58,7 +57,7 @@ function reachOf({ box: { west, east, north, south } }: Stood): number {
 
 /** The box of all that it may come to on any of these ways. */
 export function roundabout(piece: Stood, open: Point | undefined): Box {
-    const { west, east, north, south } = piece.box, far = 2 * reachOf(piece), out = open ? outTo(open, piece) : NOWHERE;
+    const { west, east, north, south } = piece.box, far = 2 * reachOf(piece), out = open ? outTo(open, piece) : RIGHT_UNDER;
     return {
         west: west - far + Math.min(0, out.x), east: east + far + Math.max(0, out.x),
         north: north - far + Math.min(0, out.y), south: south + far + Math.max(0, out.y),

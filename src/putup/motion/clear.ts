@@ -2,7 +2,7 @@ import { blockOf, separation, type Block } from '../../dryfit/block.ts';
 import { NEAR } from '../../dryfit/meetings.ts';
 import { hull } from '../../plane/hull.ts';
 import type { Move, Pose } from '../model.ts';
-import { clash, FAR_BELOW, type Stood } from '../stood.ts';
+import { clash, FAR_BELOW, RIGHT_UNDER, type Stood } from '../stood.ts';
 import { placeIn, poseAt, type Frame } from './pose.ts';
 import { frameIn, GIVES, slicesOf, type Met } from './slices.ts';
 import { isSeenIn, runsInto } from './sweep.ts';
@@ -71,7 +71,7 @@ function turnsInto({ blocks, push }: Stood, frame: Frame, move: Move): Runs {
 
 /** One end first: from there on it is looked at as if its place were where it is swung up to. */
 function tipsInto(piece: Stood, move: Move, into: typeof runsInto): Runs {
-    const { aside } = move.to, home = { ...move, from: { ...move.from, aside: NOWHERE }, to: { ...move.to, aside: NOWHERE } };
+    const { aside } = move.to, home = { ...move, from: { ...move.from, aside: RIGHT_UNDER }, to: { ...move.to, aside: RIGHT_UNDER } };
     const blocks = piece.blocks.map(({ prism: { outline, top, foot } }) =>
         blockOf({ outline: outline.map(([x, y]) => [Math.round(x + aside.x), Math.round(y + aside.y)] as const), top, foot }));
     const there = { ...piece, blocks }, frame = frameIn(there);
@@ -79,4 +79,3 @@ function tipsInto(piece: Stood, move: Move, into: typeof runsInto): Runs {
     return other => slicesOf(there, frame, [other]).some(({ own: [from, to], fast, allowed }) =>
         into([[from, 0], [to, 0], [to, frame.thickness], [from, frame.thickness]], { move: home, bar: frame }, fast, allowed));
 }
-const NOWHERE = { x: 0, y: 0 };

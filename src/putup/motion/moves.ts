@@ -4,17 +4,17 @@ import { TICKS_PER_FOOT, type Ticks } from '../../quantity/ticks.ts';
 import type { Closing } from '../../takeoff/closing/pieces.ts';
 import type { Way } from '../../takeoff/closing/ways.ts';
 import type { Move, Pose } from '../model.ts';
+import { RIGHT_UNDER } from '../stood.ts';
 import type { Frame } from './pose.ts';
 
 /** From so far below its place a piece is told to come; to look at it needs an end. */
 const FROM: Ticks = 5 * TICKS_PER_FOOT;
-const NOWHERE: Point = { x: 0, y: 0 };
 
 function straight(aside: Point, below: Ticks): Pose {
     return { aside, below, shape: 'straight', angle: 0, low: 1 };
 }
 /** Where it ends. */
-const HOME = straight(NOWHERE, 0);
+const HOME = straight(RIGHT_UNDER, 0);
 
 /** Up beside its place, and from there to it. */
 export function besideMoves(aside: Point): [Move, ...Move[]] {
@@ -24,7 +24,7 @@ export function besideMoves(aside: Point): [Move, ...Move[]] {
 
 /** Up so as it is held, then straight, level to its place or right under it, and up to it. */
 export function aroundMoves(held: Pose): [Move, ...Move[]] {
-    const level = straight(held.aside, held.below), under = straight(NOWHERE, held.below);
+    const level = straight(held.aside, held.below), under = straight(RIGHT_UNDER, held.below);
     const isAside = held.aside.x !== 0 || held.aside.y !== 0;
     return [
         { kind: 'lift', from: { ...held, below: FROM }, to: held },
@@ -50,7 +50,7 @@ export interface Plan {
 export function plansOf(way: Way, closing: Closing, frame: Frame): Plan[] {
     const { ends } = closing;
     const has: readonly [boolean, boolean] = [ends[0].sticksOut > 0, ends[1].sticksOut > 0];
-    const up = { moves: besideMoves(NOWHERE), open: false, wider: 0, eased: 0 };
+    const up = { moves: besideMoves(RIGHT_UNDER), open: false, wider: 0, eased: 0 };
     switch (way.kind) {
         case 'join-first': case 'splice': return [];
         case 'open-slots': return [{ ...up, biscuits: has, open: true }];
@@ -64,7 +64,7 @@ export function plansOf(way: Way, closing: Closing, frame: Frame): Plan[] {
 
 /** The end with the biscuits stays up, the other one is swung up. */
 function swing({ angle, binds, slotWider }: { readonly angle: number; readonly binds: Ticks; readonly slotWider: Ticks }, low: 0 | 1): Plan {
-    return { ...gettingStraight({ aside: NOWHERE, below: 0, shape: 'leaning', angle: radians(angle), low }, 'swing'), biscuits: [low === 1, low === 0], wider: slotWider, eased: binds };
+    return { ...gettingStraight({ aside: RIGHT_UNDER, below: 0, shape: 'leaning', angle: radians(angle), low }, 'swing'), biscuits: [low === 1, low === 0], wider: slotWider, eased: binds };
 }
 
 /** Bent or in halves, and straightened. With a biscuit at one end only it comes off the middle, towards the other. */
@@ -77,7 +77,7 @@ function bent(shape: 'bowed' | 'kneed' | 'arched', angle: number, { slotWider }:
 interface Bent { readonly closing: Closing; readonly frame: Frame }
 
 function gettingStraight(pose: Pose, kind: Move['kind']): Pick<Plan, 'moves' | 'open'> {
-    return { moves: [{ kind: 'lift', from: { ...pose, below: FROM }, to: pose }, { kind, from: pose, to: { ...pose, aside: NOWHERE, angle: 0 } }], open: false };
+    return { moves: [{ kind: 'lift', from: { ...pose, below: FROM }, to: pose }, { kind, from: pose, to: { ...pose, aside: RIGHT_UNDER, angle: 0 } }], open: false };
 }
 
 function radians(degrees: number): number {

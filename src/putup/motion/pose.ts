@@ -1,4 +1,5 @@
 import type { Point } from '../../plane/point.ts';
+import { extentOf, middleOf } from '../../plane/polygon.ts';
 import type { Ticks } from '../../quantity/ticks.ts';
 import type { Piece } from '../../takeoff/model.ts';
 import type { Move, Pose } from '../model.ts';
@@ -15,8 +16,7 @@ export interface Frame extends Bar { readonly way: Point; readonly start: number
 export function frameOf({ corners: [first, second] }: Pick<Piece, 'corners'>, outline: readonly Point[], top: Ticks, foot: Ticks): Frame {
     const long = Math.hypot(second.x - first.x, second.y - first.y) || 1, way = { x: (second.x - first.x) / long, y: (second.y - first.y) / long };
     const along = outline.map(({ x, y }) => x * way.x + y * way.y), start = Math.min(...along);
-    const xs = outline.map(({ x }) => x), ys = outline.map(({ y }) => y), half = (all: readonly number[]): number => (Math.min(...all) + Math.max(...all)) / 2;
-    return { way, start, length: Math.max(...along) - start, top, thickness: foot - top, middle: { x: half(xs), y: half(ys) } };
+    return { way, start, length: Math.max(...along) - start, top, thickness: foot - top, middle: middleOf(extentOf(outline)) };
 }
 
 /**

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { ringsOf } from '../../../src/language/workspace/rings.ts';
-import { runs } from '../../support/full.ts';
+import { ringsOf } from '../../src/plain/rings.ts';
+import { runs } from '../support/full.ts';
 
 test('two things have the same ring exactly where each leads to the other', () => {
     const graph = fc.integer({ min: 1, max: 8 }).chain(size => fc.array(fc.array(fc.nat(size - 1), { maxLength: 4 }), { minLength: size, maxLength: size }));
