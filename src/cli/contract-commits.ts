@@ -1,4 +1,4 @@
-import { dirname, resolve } from 'node:path';
+import { dirname } from 'node:path';
 import { URI } from 'langium';
 import { pairHouses } from '../changes/rooms.ts';
 import { compareFindings, type Finding } from '../findings/finding.ts';
@@ -12,11 +12,9 @@ import { price, wholePrice } from '../pipeline/price.ts';
 import { roughPlan } from '../pipeline/price-plans.ts';
 import { grouped } from '../plain/groups.ts';
 import { runCommitRules } from '../rules/run-commits.ts';
-import { UsageError } from './exit-code.ts';
-import { Git } from './git/git.ts';
-import { treeOf } from './git/tree.ts';
 import { housesOf, isSound } from './houses.ts';
-import { asThere, openTree } from './states.ts';
+import { quietlyAt } from './quietly-at.ts';
+import { asThere } from './states.ts';
 import type { Checked, Workspace } from './workspace.ts';
 import type { World } from './world.ts';
 
@@ -68,11 +66,8 @@ const ROUGHLY_NEAR = NEAR_SIGNED / 2;
  * What the house of a job came to at a commit, on a first plan of its boards; undefined where it was not there, or not all of it has its price; and
  * where it is near what was signed, which is told by a rough plan: nothing has to be said then, and that is nearly always so.
  */
-async function reckoned({ signed, uri, hash }: Wanted, checked: readonly Checked[], workspace: Workspace, world: World): Promise<Price | undefined> {
-    const quiet: World = { ...world, terminal: { ...world.terminal, say: () => undefined } };
-    try {
-        const folder = await world.disk.realpath(dirname(URI.parse(uri).fsPath)), git = await Git.at(folder);
-        const { workspace: then, paths } = await openTree({ asked: hash }, await treeOf(git, hash), git, resolve(folder), quiet);
+function reckoned({ signed, uri, hash }: Wanted, checked: readonly Checked[], workspace: Workspace, world: World): Promise<Price | undefined> {
+    return quietlyAt(uri, async () => hash, world, async (then, paths) => {
         const now = { checked: new Map(checked.map(one => [one.content.uri, one])), workspace };
         const same = (at: string): Checked | undefined => asThere(at, now, then);
         const rooms = paths.map(path => URI.file(path).toString()).flatMap(at => (same(at)?.content ?? then.contentOf(at))?.rooms ?? []);
@@ -82,11 +77,7 @@ async function reckoned({ signed, uri, hash }: Wanted, checked: readonly Checked
         if (!roughly || isNearSigned(signed, roughly, ROUGHLY_NEAR) !== false) return undefined;
         const told = housesOf(await then.check({ forHouses: true, known: same }), then).find(({ job }) => keyOfJob(job) === keyOfJob(house.job));
         return told && isSound([told]) ? wholePrice(price(own, house.job)) : undefined;
-    } catch (error) {
-        // what cannot be read then is told by whoever compares with it
-        if (error instanceof UsageError) return undefined;
-        throw error;
-    }
+    });
 }
 
 function byJob(rooms: readonly Room[]): { readonly job: JobSettings; readonly rooms: readonly { readonly room: Room }[] }[] {

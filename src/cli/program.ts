@@ -73,7 +73,7 @@ function command(world: Surroundings, run: (job: Job) => Promise<void>): Command
     const alternates = new Option('--with <alternate>', 'only this alternate; repeat it to combine alternates').argParser((name: string, before: string[]) => [...before, name]).default([], 'each by itself');
     const lists = new Option('--format <format>', 'output format').choices(LIST_FORMATS).default('human');
     const force = new Option('--force', 'also replace files that this program did not make, or that were changed since').default(false);
-    const into = new Option('--out <folder>', 'the folder to write to').argParser(folder);
+    const into = (usual?: string): Option => new Option('--out <folder>', 'the folder to write to').argParser(folder).default(usual);
     const act = <Options>(job: (options: Options & { files: string[] }, world: World) => ExitCode | Promise<ExitCode>) =>
         (files: string[], options: Options) =>
             run(terminal => rehearsing({ ...world, terminal }, world.ready, live => job({ ...options, files }, live)));
@@ -90,7 +90,7 @@ function command(world: Surroundings, run: (job: Job) => Promise<void>): Command
     withFiles('bench', 'boards as they were measured: which pieces they spoil, where they may still go, what is cut again; and cutters that creep').addOption(lists).addOption(rooms)
         .action(act<ListOptions>(told('bench')));
     withFiles('walls', 'what walls that are not straight or not plumb do to band, half beams and what ends there: scribe, gap, what is cut shorter').addOption(lists).addOption(rooms)
-        .option('--templates [folder]', 'instead, draw what is scribed at true size, for printing, into this folder or that of --out; default: templates', folder).addOption(into).addOption(force)
+        .option('--templates [folder]', 'instead, draw what is scribed at true size, for printing, into this folder or that of --out; default: templates', folder).addOption(into()).addOption(force)
         .action(act<TemplateOptions>(orTemplates('walls')));
     withFiles('joists', 'what holds each beam: the joists that its blocking finds, screws, thread in wood, and what hangs there').addOption(lists).addOption(rooms)
         .action(act<ListOptions>(told('joists')));
@@ -98,7 +98,7 @@ function command(world: Surroundings, run: (job: Job) => Promise<void>): Command
     withFiles('seasons', 'what a year does to the joints, how wet the boards may be when they go up, and what to tell the owner').addOption(lists).addOption(rooms)
         .action(act<ListOptions>(told('seasons')));
     withFiles('survey', 'what the surveyed ceiling leaves of each side: the gap, what trim and blocking lap, what is scribed and shimmed').addOption(lists).addOption(rooms)
-        .option('--templates [folder]', 'instead, draw what is scribed at true size, for printing, into this folder or that of --out; default: templates', folder).addOption(into).addOption(force)
+        .option('--templates [folder]', 'instead, draw what is scribed at true size, for printing, into this folder or that of --out; default: templates', folder).addOption(into()).addOption(force)
         .action(act<TemplateOptions>(orTemplates('survey')));
     withFiles('suggest', 'other grids for each room that are clear of everything it says, the best first, with the words to write').addOption(lists).addOption(rooms)
         .action(act<ListOptions>(suggest));
@@ -112,30 +112,30 @@ function command(world: Surroundings, run: (job: Job) => Promise<void>): Command
     withFiles('dry-fit', 'put the pieces of the cut list together and report what does not fit').addOption(new Option('--format <format>', 'output format').choices(FIT_FORMATS).default('human'))
         .addOption(rooms).action(act<FitOptions>(dryFit));
     withBoards('saw', 'the boards in the order of the saw: fences, stops, miters, machining; every cut mark')
-        .option('--sheets [folder]', 'instead, draw the boards as they lie at the saw, for printing, into this folder or that of --out; default: sheets', folder).addOption(into).addOption(force)
+        .option('--sheets [folder]', 'instead, draw the boards as they lie at the saw, for printing, into this folder or that of --out; default: sheets', folder).addOption(into()).addOption(force)
         .action(act<SawOptions>(saw));
     withFiles('labels', 'a label for every piece, and one for each bundle of spacers cut alike, in the order of the saw, as SVG and HTML to be printed').addOption(rooms).addOption(quick)
-        .option('--out <folder>', 'the folder to write to', folder, 'labels').addOption(force).addOption(new Option('--paper <paper>', 'default: letter, or A4 where the job is in millimeters').choices(LABEL_PAPERS))
+        .addOption(into('labels')).addOption(force).addOption(new Option('--paper <paper>', 'default: letter, or A4 where the job is in millimeters').choices(LABEL_PAPERS))
         .action(act<LabelOptions>(labels));
     withFiles('estimate', 'what the job costs and is sold for, with every alternate beside it').addOption(lists).addOption(rooms)
         .addOption(alternates).addOption(quick).action(act<EstimateOptions>(estimate));
     withFiles('bid', 'the client\'s page: what is done, for how much, on which terms').addOption(rooms).addOption(alternates).addOption(quick)
-        .option('--out <folder>', 'the folder to write to', folder, 'bids').addOption(force).addOption(new Option('--format <format>', 'output format').choices(BID_FORMATS).default('pdf'))
+        .addOption(into('bids')).addOption(force).addOption(new Option('--format <format>', 'output format').choices(BID_FORMATS).default('pdf'))
         .option('--date <date>', 'the date on it; without one there is a line to fill in').action(act<BidOptions>(bid));
     withFiles('invoice', 'the bill by the contract of the job: what is done, less retainage and what is paid')
         .requiredOption('--number <number>', 'its number', filled).option('--final', 'all of the work is done: what was retained is asked for too', false).option('--date <date>', 'the date on it; without one there is a line to fill in')
-        .option('--out <folder>', 'the folder to write to', folder, 'invoices').addOption(force).addOption(new Option('--format <format>', 'pdf and html are files, the others are printed').choices(INVOICE_FORMATS).default('pdf'))
+        .addOption(into('invoices')).addOption(force).addOption(new Option('--format <format>', 'pdf and html are files, the others are printed').choices(INVOICE_FORMATS).default('pdf'))
         .action(act<InvoiceOptions>(invoice));
     withFiles('draw', 'plan and sections as SVG files, or as DXF files at true size')
-        .option('--out <folder>', 'the folder to write to', folder, 'drawings').addOption(force)
+        .addOption(into('drawings')).addOption(force)
         .addOption(new Option('--format <format>', 'svg for a browser or a printer, dxf for a drawing program').choices(DRAWING_FORMATS).default('svg')).addOption(new Option('--theme <theme>', 'colors of an SVG; auto: light or dark, as the viewer is set').choices(THEMES).default('print'))
         .addOption(rooms).action(act<DrawOptions>(draw));
     withFiles('model', 'the pieces as solids, for another program: glTF to be looked at, IFC4 for a building model')
-        .option('--out <folder>', 'the folder to write to', folder, 'models').addOption(force).addOption(new Option('--format <format>', 'output format').choices(MODEL_FORMATS).default('gltf'))
+        .addOption(into('models')).addOption(force).addOption(new Option('--format <format>', 'output format').choices(MODEL_FORMATS).default('gltf'))
         .addOption(rooms).action(act<ModelOptions>(model));
     withFiles('print', 'a page as the editor\'s panes show it, as a file: HTML that prints well, SVG, or CSV')
         .addOption(new Option('--page <page>', 'which page').choices(PRINTED_PAGES).default('plan')).addOption(new Option('--format <format>', 'output format').choices(PAGE_FORMATS).default('html'))
-        .option('--out <folder>', 'the folder to write to', folder, 'pages').addOption(force).addOption(rooms).addOption(quick).action(act<PrintOptions>(print));
+        .addOption(into('pages')).addOption(force).addOption(rooms).addOption(quick).action(act<PrintOptions>(print));
     const withStates = (name: string, about: string): Command => program.command(name).description(about)
         .argument('[from]', 'a commit, a tag, a branch, or the word signed: the commit that the contract names; default: the last commit').argument('[to]', 'another; default: the files as they lie')
         .option('--in <path>', 'the file or folder that is looked at', folder, '.').addOption(quick);
@@ -146,7 +146,7 @@ function command(world: Surroundings, run: (job: Job) => Promise<void>): Command
         .addOption(new Option('--format <format>', 'output format').choices(CHANGE_FORMATS).default('human')).action(actOnStates<CompareOptions>(compare));
     withStates('change-order', 'what the client signs for a change: what is otherwise, its price, the plans before and after')
         .requiredOption('--number <number>', 'its number', filled).option('--reason <words>', 'why', filled).option('--date <date>', 'the date on it; without one there is a line to fill in')
-        .option('--out <folder>', 'the folder to write to', folder, 'change-orders').addOption(force).addOption(new Option('--format <format>', 'output format').choices(ORDER_FORMATS).default('pdf'))
+        .addOption(into('change-orders')).addOption(force).addOption(new Option('--format <format>', 'output format').choices(ORDER_FORMATS).default('pdf'))
         .action(actOnStates<ChangeOrderOptions>(changeOrder));
     program.command('explain').description('explain a rule; without a name, list all rules').argument('[rule]')
         .action((rule: string | undefined) => run(terminal => explain(rule, { terminal })));

@@ -1,7 +1,7 @@
 import { printedInvoice } from '../../pages/invoice/printed.ts';
 import { isSound } from '../../pipeline/standing.ts';
 import { csvInvoices } from '../../report/invoice/csv.ts';
-import { invoiceOf, wantsAgreed, type Billing, type Invoice, type InvoiceContent } from '../../report/invoice/content.ts';
+import { faultsOf, invoiceOf, wantsAgreed, type Billing, type Invoice, type InvoiceContent } from '../../report/invoice/content.ts';
 import { jsonInvoices } from '../../report/invoice/json.ts';
 import { invoiceLeaf } from '../../report/invoice/leaf.ts';
 import { addressOf, fileNameOfHouse, titleOf, type House } from '../../report/house.ts';
@@ -31,8 +31,10 @@ export async function invoice(options: InvoiceOptions, world: World): Promise<Ex
     const made = invoices.flatMap(({ house, invoice: one }) => ('none' in one ? [] : [{ house, content: one.content }]));
     for (const { invoice: one } of invoices) if ('none' in one) terminal.say(one.none);
     // a house without a contract is none of these beside one that has it
-    const isFit = ({ house: { rooms }, invoice: one }: (typeof invoices)[number]): boolean => 'none' in one
-        ? one.because === 'nothing due' && one.draft.length === 0 && isSound(standingOfRooms(rooms)) || one.because === 'no contract' && made.length > 0 : one.content.draft.length === 0 && isSound(standingOfRooms(rooms));
+    const isFit = ({ house: { rooms }, invoice: one }: (typeof invoices)[number]): boolean => {
+        if ('none' in one && one.because !== 'nothing due') return one.because === 'no contract' && made.length > 0;
+        return faultsOf(one).length === 0 && isSound(standingOfRooms(rooms));
+    };
     const worstCode = worst(code, invoices.every(isFit) ? EXIT.clean : EXIT.findings);
     switch (options.format) {
         case 'human': if (made.length > 0) terminal.result(humanLeaves(made.map(({ house, content }) => invoiceLeaf(content, house)), 'nothing of it is known to be cut', terminal.paint)); return worstCode;

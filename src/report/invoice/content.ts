@@ -90,6 +90,11 @@ const CAUTIONS = [
     'How much may be kept back and when it is paid out, what a deposit may be, and which notices, waivers and rights of lien go with a payment, is for the contract and local law. Ask somebody who is licensed to advise.',
 ];
 
+/** Why it is not fit to be sent, or that nothing is due not fit to be believed. */
+export function faultsOf(invoice: Invoice): readonly string[] {
+    return 'none' in invoice ? invoice.draft : invoice.content.draft;
+}
+
 /** What is counted: the present cut list, unless something that was cut is in it no more. */
 function piecesToBill(house: House, contract: Contract, agreed: House | undefined): PiecesThere | undefined {
     const now = piecesThere(house), commit = agreedCommit(contract);

@@ -4,7 +4,7 @@ import { rowOf, type Cell } from '../../text/csv.ts';
 import type { CsvText } from '../../text/fit.ts';
 import { titleOf, type House } from '../house.ts';
 import { csvStanding, standingOfRooms } from '../standing.ts';
-import { nameOf, type Billing, type Invoice } from './content.ts';
+import { faultsOf, nameOf, type Billing, type Invoice } from './content.ts';
 
 const HEADER = ['job', 'invoice', 'kind', 'what', 'on', 'value', 'done_percent', 'amount', 'currency'] as const;
 type Row = Readonly<Partial<Record<(typeof HEADER)[number], Cell>>>;
@@ -16,12 +16,8 @@ type Row = Readonly<Partial<Record<(typeof HEADER)[number], Cell>>>;
 export function csvInvoices(invoices: readonly { readonly house: House; readonly invoice: Invoice }[], { number }: Billing): CsvText {
     return csvStanding(HEADER, invoices.map(({ house, invoice }) => ({
         standing: standingOfRooms(house.rooms),
-        rows: [...draftOf(invoice).map((what): Row => ({ kind: 'draft', what })), ...'none' in invoice ? [] : rowsOf(house, invoice)].map(row => rowOf(HEADER, { job: titleOf(house.job), invoice: number, ...row })),
+        rows: [...faultsOf(invoice).map((what): Row => ({ kind: 'draft', what })), ...'none' in invoice ? [] : rowsOf(house, invoice)].map(row => rowOf(HEADER, { job: titleOf(house.job), invoice: number, ...row })),
     })));
-}
-
-function draftOf(invoice: Invoice): readonly string[] {
-    return 'none' in invoice ? invoice.draft : invoice.content.draft;
 }
 
 function rowsOf({ job: { contract } }: House, { bill }: Extract<Invoice, { bill: unknown }>): Row[] {
