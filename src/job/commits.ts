@@ -1,7 +1,6 @@
 import type { Given } from '../provenance/source.ts';
 import type { Rational } from '../quantity/rational.ts';
 import type { Contract, Signed } from './contract.ts';
-
 import type { FileContent } from './file.ts';
 
 /**

@@ -11,6 +11,11 @@ export function isBetter(a: Known, b: Known): boolean {
     return KNOWN.indexOf(a) > KNOWN.indexOf(b);
 }
 
+/** The last of those that are known least; undefined of none. */
+export function leastKnown<One extends { readonly known: Known }>(all: readonly One[]): One | undefined {
+    return all.reduce<One | undefined>((least, one) => (least && isBetter(one.known, least.known) ? least : one), undefined);
+}
+
 /** How a dimension is known, when and by whom, as far as it is said. Of what has a day or was found on site `measured` stands, and is not `said`. */
 export interface Recorded { readonly status?: Given<Status>; readonly on?: string; readonly by?: string }
 

@@ -1,7 +1,7 @@
 import { PASSES } from '../cutting/at-bench.ts';
 import type { Profile, Room, SizeOfStock, Stock } from '../job/model.ts';
-import { perimetersOf } from '../job/perimeters.ts';
-import { isBetter, type Known, type Recorded } from '../job/status.ts';
+import { beamsOf, perimetersOf } from '../job/perimeters.ts';
+import { isBetter, leastKnown, type Known, type Recorded } from '../job/status.ts';
 import { atKey } from '../plain/at-key.ts';
 import type { Given, Source } from '../provenance/source.ts';
 import type { Ticks } from '../quantity/ticks.ts';
@@ -31,16 +31,14 @@ export function stocksKnown(room: Room): StockKnown[] {
     }
     return [...used.values()].flatMap(({ stock: { value: stock, at }, sides }) => {
         const said = (['width', 'thickness'] as const).flatMap(side => (sides.has(side) && stock[side] ? [{ side, size: stock[side] }] : []));
-        const known = said.map(({ side, size }) => knownOf(size, foundAsSaid(room, stock, side)));
-        const worst = known.reduce<typeof known[number] | undefined>((least, one) => (least && isBetter(one.known, least.known) ? least : one), undefined);
+        const worst = leastKnown(said.map(({ side, size }) => knownOf(size, foundAsSaid(room, stock, side))));
         const says = said.some(({ size }) => size.status?.said === true);
         return worst ? [{ stock, at, sizes: said.map(({ size }) => size.value.ticks), ...worst, says }] : [];
     });
 }
 
 function usesIn(room: Room): Use[] {
-    const { grid, lines, trim } = room, around = perimetersOf(room);
-    const profiles = new Set([grid?.beams, ...lines.map(({ beams }) => beams), ...around.map(({ beams }) => beams)].flatMap(beams => beams?.value ?? []));
+    const { trim } = room, around = perimetersOf(room), profiles = new Set(beamsOf(room).map(({ value }) => value));
     const whole = (part: { readonly stock?: Given<Stock>; readonly rip?: unknown } | undefined): Use =>
         ({ stock: part?.stock, sides: part?.rip ? ['thickness'] : ['width', 'thickness'] });
     const ofBeam = ({ blocking, spacers, sides, otherSide, bottom, trim: own, under, solid, back }: Profile): Use[] => [

@@ -3,7 +3,7 @@ import { isAsGood, type Known, type Recorded, type Status } from '../job/status.
 import type { Source } from '../provenance/source.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import { grouped } from '../plain/groups.ts';
-import { perimetersOf } from '../job/perimeters.ts';
+import { beamsOf } from '../job/perimeters.ts';
 import { stocksKnown } from './boards-known.ts';
 
 /** A dimension of a room, as far as the tape has to do with it, with how it is known. */
@@ -60,8 +60,7 @@ function ofCovering({ covering }: Room): Dimension[] {
 }
 
 function wrapped(room: Room): Dimension[] {
-    const { grid, lines } = room, beams = [grid?.beams, ...lines.map(line => line.beams), ...perimetersOf(room).map(around => around.beams)];
-    const each = new Map(beams.flatMap(given => (given ? [[given.value.key, given] as const] : [])));
+    const each = new Map(beamsOf(room).map(given => [given.value.key, given]));
     return [...each.values()].flatMap(({ value: { name, wraps }, at }): Dimension[] => {
         if (!wraps) return [];
         const { value: { width, height }, status } = wraps;

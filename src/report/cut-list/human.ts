@@ -2,7 +2,7 @@ import { cutAlready } from '../../cutting/as-cut.ts';
 import { tapeOf } from '../../job/tape.ts';
 import type { Room } from '../../job/model.ts';
 import { PLURAL } from '../../job/part.ts';
-import { isBetter, knownWords, recordWords } from '../../job/status.ts';
+import { knownWords, leastKnown, recordWords } from '../../job/status.ts';
 import { stocksKnown } from '../../measure/boards-known.ts';
 import { isAsked } from '../../measure/dimensions.ts';
 import { whyText } from '../../provenance/why-text.ts';
@@ -99,7 +99,7 @@ function stockList({ stock, pieces, parts }: StockBatches, [name, known]: readon
 /** How the sizes of a stock are known, least well of all rooms, once a room is asked for it or the stock says it. */
 function knownAs({ key }: Piece['stock'], rooms: readonly Room[]): string {
     const all = rooms.flatMap(room => stocksKnown(room).filter(({ stock }) => stock.key === key && (isAsked(room) || isTold(stock))));
-    const worst = all.reduce<typeof all[number] | undefined>((least, one) => (least && isBetter(one.known, least.known) ? least : one), undefined);
+    const worst = leastKnown(all);
     return worst ? cleanText(knownWords(worst)) : '';
 }
 
