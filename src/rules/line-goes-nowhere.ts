@@ -28,7 +28,7 @@ runs across.`,
             const named = (of: string): string => (walls.has(of) ? `the ${of} wall` : `line ${of}`), step = Math.max(1, job.cutTo.value);
             for (const { line, why, at } of troublesOf(layout, 'line-goes-nowhere')) {
                 const up = (ticks: Ticks): Ticks => Math.ceil(ticks / step) * step;
-                const said = why.kind === 'in-the-way' || why.kind === 'grazes' || why.kind === 'on-a-wall' ? { ...why, by: up(why.by) } : why.kind === 'crowds' || why.kind === 'shortens' ? { ...why, leaves: Math.floor(why.leaves / step) * step, wants: up(why.wants) } : why;
+                const said = 'by' in why ? { ...why, by: up(why.by) } : 'wants' in why ? { ...why, leaves: Math.floor(why.leaves / step) * step, wants: up(why.wants) } : why;
                 report({ at, message: `Line ${line} ${wordsOf(said, size, named)}` });
             }
         },

@@ -6,10 +6,7 @@ import { layoutOf } from '../../pipeline/inspect.ts';
 import { puttingUpOf } from '../../putup/put-up.ts';
 import { roomsBefore } from '../../report/put-up/days.ts';
 import type { RoomPutUp } from '../../report/put-up/content.ts';
-import { breath } from '../breath.ts';
-
-/** How long it waits where somebody types. */
-const TYPING_MS = 200;
+import { PartByPart } from './part-by-part.ts';
 
 /**
  * Works out how the rooms in panes are put up, one after the other and a part at a time, so that whatever the editor asks meanwhile is answered first;
@@ -18,10 +15,12 @@ const TYPING_MS = 200;
 export class Orders {
     private waiting: { readonly ceiling: Ceiling; readonly place: string; readonly parts: Iterator<undefined> }[] = [];
     private readonly failed = new WeakSet<Ceiling>();
-    private timer: ReturnType<typeof setTimeout> | undefined;
+    private readonly parts: PartByPart;
 
     /** `changed`: called when that of a room is there. */
-    constructor(private readonly typing: { readonly now: boolean }, private readonly changed: () => void) {}
+    constructor(typing: { readonly now: boolean }, private readonly changed: () => void) {
+        this.parts = new PartByPart(typing, () => this.waiting.length > 0, () => this.part(this.waiting[0]!));
+    }
 
     /** Works it out where nobody has. Undefined where that fails: whoever asks then hears why. */
     of({ ceiling, file, layout: { room } }: RoomOnPage): RoomPutUp | 'looking' | undefined {
@@ -33,27 +32,14 @@ export class Orders {
             // what the room was before is of no use to anybody
             this.waiting = [...this.waiting.filter(each => each.place !== place), { ceiling, place, parts: partsOf(ceiling, before) }];
         }
-        this.timer ??= setTimeout(() => void this.step());
+        this.parts.begin();
         return 'looking';
     }
 
     /** Nobody looks at them any more. */
     stop(): void {
-        clearTimeout(this.timer);
-        this.timer = undefined;
+        this.parts.stop();
         this.waiting = [];
-    }
-
-    private async step(): Promise<void> {
-        const { timer } = this;
-        await breath();
-        // stopped meanwhile, or stopped and begun anew
-        if (this.timer !== timer) return;
-        const [work] = this.waiting;
-        this.timer = undefined;
-        if (!work) return;
-        if (!this.typing.now) this.part(work);
-        this.timer = setTimeout(() => void this.step(), this.typing.now ? TYPING_MS : 0);
     }
 
     private part(work: typeof this.waiting[number]): void {

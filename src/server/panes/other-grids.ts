@@ -3,7 +3,7 @@ import type { RoomOnPage } from '../../pages/page.ts';
 import { t } from '../../pages/shared/words.ts';
 import type { Suggestions } from '../../suggest/model.ts';
 import { NO_SUGGESTIONS, suggesting } from '../../suggest/suggestions.ts';
-import { breath } from '../breath.ts';
+import { PartByPart } from './part-by-part.ts';
 
 /** One room that somebody looks at. */
 interface Work {
@@ -12,9 +12,6 @@ interface Work {
     known: Suggestions | 'looking';
 }
 
-/** How long it waits where somebody types. */
-const TYPING_MS = 200;
-
 /**
  * Looks for other grids of the rooms in panes, a part of one at a time, so that whatever the editor asks meanwhile is answered first; not while somebody
  * types. A room that is read anew is looked at anew.
@@ -22,10 +19,12 @@ const TYPING_MS = 200;
 export class OtherGrids {
     private readonly all = new WeakMap<Room, Work>();
     private waiting: Work[] = [];
-    private timer: ReturnType<typeof setTimeout> | undefined;
+    private readonly parts: PartByPart;
 
     /** `changed`: called when those of a room are there. */
-    constructor(private readonly typing: { readonly now: boolean }, private readonly changed: () => void) {}
+    constructor(typing: { readonly now: boolean }, private readonly changed: () => void) {
+        this.parts = new PartByPart(typing, () => this.waiting.length > 0, () => this.part(this.waiting[0]!));
+    }
 
     /** Looks for them where nobody has. */
     of({ layout: { room }, file, standing }: RoomOnPage): Suggestions | 'looking' {
@@ -35,31 +34,21 @@ export class OtherGrids {
         this.all.set(room, work);
         // what the room was before is of no use to anybody
         this.waiting = [...this.waiting.filter(({ place }) => place !== work.place), work];
-        this.timer ??= setTimeout(() => void this.step());
+        this.parts.begin();
         return work.known;
     }
 
     /** Nobody looks at them any more. */
     stop(): void {
-        clearTimeout(this.timer);
-        this.timer = undefined;
+        this.parts.stop();
         for (const { room } of this.waiting) this.all.delete(room);
         this.waiting = [];
     }
 
-    private async step(): Promise<void> {
-        const { timer } = this;
-        await breath();
-        // stopped meanwhile, or stopped and begun anew
-        if (this.timer !== timer) return;
-        const [work] = this.waiting;
-        this.timer = undefined;
-        if (!work) return;
-        if (!this.typing.now && stepped(work)) {
-            this.waiting = this.waiting.filter(each => each !== work);
-            this.changed();
-        }
-        this.timer = setTimeout(() => void this.step(), this.typing.now ? TYPING_MS : 0);
+    private part(work: Work): void {
+        if (!stepped(work)) return;
+        this.waiting = this.waiting.filter(each => each !== work);
+        this.changed();
     }
 }
 
