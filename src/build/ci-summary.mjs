@@ -32,7 +32,13 @@ function counts(step) {
     const results = JSON.parse(readFileSync(path, 'utf8'));
     if ('numPassedTests' in results) {
         const { numPassedTests, numFailedTests, numPendingTests, numTodoTests, testResults } = results;
-        return { passed: numPassedTests, failed: numFailedTests + numPendingTests + numTodoTests, names: testResults.flatMap(namesIn) };
+        // on a bare machine what needs more than Node and git is skipped, and says so; elsewhere nothing may be
+        const isSkipped = step === 'bare' ? ({ status }) => status === 'pending' || status === 'skipped' : () => false;
+        const skipped = step === 'bare' ? numPendingTests : 0;
+        return {
+            passed: numPassedTests, failed: numFailedTests + numPendingTests + numTodoTests - skipped,
+            names: testResults.flatMap(file => namesIn({ ...file, assertionResults: file.assertionResults.filter(result => !isSkipped(result)) })),
+        };
     }
     const failed = results.results.filter(({ ok }) => !ok);
     return { passed: results.results.length - failed.length, failed: failed.length, names: failed.map(({ name, error }) => `${name}: ${firstLine([error])}`) };

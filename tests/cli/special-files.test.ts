@@ -1,8 +1,8 @@
-import { spawnSync } from 'node:child_process';
 import { mkdirSync, symlinkSync } from 'node:fs';
 import { createServer, type Server } from 'node:net';
 import { join } from 'node:path';
 import { describe, expect, onTestFinished, test } from 'vitest';
+import { hasPipes, makePipe } from '../support/pipe.ts';
 import { folderWith } from './folder.ts';
 import { house } from './house.ts';
 import { cofferwright } from './world.ts';
@@ -12,13 +12,11 @@ const odd = {
     'pipe.coffer': 'is not a file, but a pipe', 'socket.coffer': 'is not a file, but a socket', 'device.coffer': 'is not a file, but a device', 'round.coffer': 'is a link that leads in a circle',
 } as const;
 
-/** Node makes no pipe that has a name; on a machine without this command the case of the pipe is skipped. */
-const hasPipes = spawnSync('mkfifo').error === undefined;
 const there = Object.entries(odd).filter(([name]) => hasPipes || name !== 'pipe.coffer');
 
 async function oddFolder(): Promise<string> {
     const cwd = folderWith({ ...house, '../away/attic.coffer': 'edition 1\n' });
-    if (hasPipes) expect(spawnSync('mkfifo', [join(cwd, 'pipe.coffer')]).status).toBe(0);
+    if (hasPipes) makePipe(join(cwd, 'pipe.coffer'));
     const server = await new Promise<Server>(done => { const one = createServer().listen(join(cwd, 'socket.coffer'), () => done(one)); });
     onTestFinished(() => { server.close(); });
     symlinkSync('/dev/zero', join(cwd, 'device.coffer'));
