@@ -1,10 +1,9 @@
 import type { JobSettings } from '../job/model.ts';
 import { rootSumSquare, worstCase } from '../quantity/tolerance.ts';
-import type { Derived, Section } from './model.ts';
+import type { Derived } from './model.ts';
 
 /** The play of the bottom between the sides, in all: as drawn, and where what may be off and the paint can bring it. In ticks. */
 interface FitAsBuilt {
-    readonly fit: Derived;
     /** Paint on the bottom's two edges, least and most. */
     readonly paint: { readonly least: number; readonly most: number };
     /** Paint counts where a tolerance is said, or the job says `paint-film`: see the rule bottom-wont-fit. */
@@ -14,9 +13,7 @@ interface FitAsBuilt {
 }
 interface Reach { readonly least: number; readonly most: number }
 
-/** Undefined where the text does not say enough of the section. */
-export function fitAsBuilt({ fit }: Section, { paintFilm: { value: film, said } }: Pick<JobSettings, 'paintFilm'>): FitAsBuilt | undefined {
-    if (!fit) return undefined;
+export function fitAsBuilt(fit: Derived, { paintFilm: { value: film, said } }: Pick<JobSettings, 'paintFilm'>): FitAsBuilt {
     const paintCounts = fit.tolerance.length > 0 || said;
     const paint = { least: 2 * film.least, most: 2 * film.most };
     const off = worstCase(fit.tolerance);
@@ -25,7 +22,7 @@ export function fitAsBuilt({ fit }: Section, { paintFilm: { value: film, said } 
     const middle = fit.ticks - (less + more) / 2;
     const usual = Math.hypot(rootSumSquare(fit.tolerance), (less - more) / 2);
     return {
-        fit, paint, paintCounts,
+        paint, paintCounts,
         worst: { least: fit.ticks - off - less, most: fit.ticks + off - more },
         usual: { least: middle - usual, most: middle + usual },
     };

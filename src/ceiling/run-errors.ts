@@ -32,8 +32,8 @@ export function shareOfEach({ lines, coffers, residue }: Run, t: Ticks): ShareOf
 /** Lines of one detail whose bottoms stand in equally many pieces, each pressing its joints: one group a direction. */
 interface PressedRun { readonly lines: readonly Line[]; readonly pieces: number }
 
-export function pressedRuns(ceiling: Ceiling | undefined): readonly PressedRun[] {
+export function pressedRuns({ lines: all }: Ceiling): readonly PressedRun[] {
     const piecesOf = ({ passes, splices }: Line): number => passes.filter(({ cuts }) => cuts).length + splices.length + 1;
-    const groups = grouped(ceiling?.lines ?? [], line => `${line.runs} ${piecesOf(line)} ${line.section.profile.key}`);
+    const groups = grouped(all, line => `${line.runs} ${piecesOf(line)} ${line.section.profile.key}`);
     return [...groups.values()].map(lines => ({ lines, pieces: piecesOf(lines[0]!) }));
 }

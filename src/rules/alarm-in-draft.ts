@@ -33,7 +33,7 @@ the maker's sheet and a licensed alarm contractor to say.`,
     basis: '36" from moving air: guides to NFPA 72, second-hand; a tenth of the height: NFPA 72, from memory; the code in force decides.',
     check: {
         room({ layout: { room, ceiling }, job }, report) {
-            const all = placed(room.fixtures), size = sizesOf(job), height = room.height?.value;
+            const all = placed(room.fixtures), size = sizesOf(job), { height } = room;
             const depth = Math.max(0, ...ceiling?.lines.map(({ section }) => section.depth.ticks) ?? []);
             for (const alarm of all) {
                 const { fixture: { name, kind, at, wants } } = alarm;
@@ -47,10 +47,10 @@ the maker's sheet and a licensed alarm contractor to say.`,
                             + 'Have one of them moved; the code in force, the maker and a licensed alarm contractor decide where.',
                     });
                 }
-                if (height !== undefined && depth * DEEP > height && wants?.value !== 'beam-center') {
+                if (height && depth * DEEP > height.value && wants?.value !== 'beam-center') {
                     report({
-                        ...room.height ? wordsOf(room.height) : { at }, severity: 'hint',
-                        message: `Beams ${size(depth)} deep are more than a tenth of the height of ${size(height)}: ${name} may want another place, or there may have to be more alarms (NFPA 72, from memory). Ask a licensed alarm contractor.`,
+                        ...wordsOf(height), severity: 'hint',
+                        message: `Beams ${size(depth)} deep are more than a tenth of the height of ${size(height.value)}: ${name} may want another place, or there may have to be more alarms (NFPA 72, from memory). Ask a licensed alarm contractor.`,
                     });
                 }
             }

@@ -6,7 +6,6 @@ import { ruleNamed } from './index.ts';
 
 /** The findings with those marked that a comment allows. They keep their severity; who shows them says that they are allowed. */
 export function marked(findings: readonly Finding[], allowances: readonly Allowance[]): Finding[] {
-    if (allowances.length === 0) return [...findings];
     const first = new Map<string, Allowance>();
     for (const allowance of allowances) if (!first.has(placeOf(allowance))) first.set(placeOf(allowance), allowance);
     return findings.map(finding => {
@@ -22,9 +21,11 @@ export function marked(findings: readonly Finding[], allowances: readonly Allowa
  */
 export function unused(findings: readonly Finding[], file: FileContent, layouts: readonly Layout[]): Finding[] {
     const { allowances } = file;
-    if (allowances.length === 0) return [];
     const found = new Set(findings.filter(mayBeAllowed).map(placeOf)), whole = isCheckedWhole(file, layouts);
-    const isKnown = ({ rule }: Allowance): boolean => !ruleNamed(rule) || whole && !ruleNamed(rule)!.check.fit && !ruleNamed(rule)!.check.commits;
+    const isKnown = ({ rule: name }: Allowance): boolean => {
+        const rule = ruleNamed(name);
+        return !rule || whole && !rule.check.fit && !rule.check.commits;
+    };
     return allowances.filter(isKnown).filter(allowance => !found.has(placeOf(allowance))).map(hintOf);
 }
 

@@ -29,8 +29,9 @@ stands 3/4" out from the wall, unless its \`depth\` is given.`,
     basis: 'Geometry of the plan and the section. Thickness of a casing, 3/4": common practice, no source.',
     check: {
         room({ layout: { ceiling, room }, job }, report) {
+            if (!ceiling) return;
             const size = sizesOf(job);
-            for (const standing of ceiling ? standingAtWalls(ceiling) : []) {
+            for (const standing of standingAtWalls(ceiling)) {
                 const { fixture: { name, kind, at }, atWall: { below, width }, wall } = standing;
                 if (below === undefined) continue;
                 if (below < 0) {
@@ -38,7 +39,7 @@ stands 3/4" out from the wall, unless its \`depth\` is given.`,
                     continue;
                 }
                 // of a casing that has no width on its line, nobody knows which lines end over it
-                const over = reachingInto(standing, ceiling!, below).filter(({ what }) => width || kind !== 'casing' || what === ceiling!.around[wall.name]);
+                const over = reachingInto(standing, ceiling, below).filter(({ what }) => width || kind !== 'casing' || what === ceiling.around[wall.name]);
                 for (const reaching of over) {
                     const by = reaching.foot - below;
                     report({

@@ -26,21 +26,18 @@ showing above it. A lap of less than 3/8" is a **warning**. Take a wider board f
     right: changed(wrong, '4 1/2"', '5 1/2"'),
     basis: 'Geometry of the section; lap of 3/8": common practice, no source.',
     check: {
-        room({ layout, job }, report) {
-            const beams = layout.room.grid?.beams?.value;
-            // one trim goes round the coffers, that of the grid's beams
-            const trim = beams && layout.sections.get(beams.key)?.trimHeight?.ticks;
-            const bands = new Map(Object.values(layout.ceiling?.around ?? {}).flatMap(own => own?.kind === 'band' ? [[own.perimeter, own] as const] : []));
+        room({ layout: { ceiling }, job }, report) {
+            // one trim goes round the coffers, that of the grid's beams or of the room
+            const trim = ceiling?.beams?.trimHeight?.ticks;
+            if (!ceiling || trim === undefined) return;
+            const size = sizesOf(job), bands = new Map(Object.values(ceiling.around).flatMap(own => own?.kind === 'band' ? [[own.perimeter, own] as const] : []));
             for (const [perimeter, band] of bands) {
-                const said = widthSaidBy(perimeter);
-                if (!said || trim === undefined) continue;
-                const top = band.lowerEdge.ticks - band.height.ticks;
-                if (top <= 0 || trim - top >= LAP) continue;
-                const size = sizesOf(job);
-                const bare = top - trim;
+                const top = band.lowerEdge.ticks - band.height.ticks, bare = top - trim;
+                if (top <= 0 || -bare >= LAP) continue;
                 const wider = size(band.height.ticks + top + LAP - trim);
                 report({
-                    ...wordsOf(said),
+                    // without a width there is no band
+                    ...wordsOf(widthSaidBy(perimeter)!),
                     severity: bare > 0 ? 'error' : 'warning',
                     message: `${bare > 0 ? `${size(bare)} of bare wall shows above the band` : `The trim laps the band only ${size(-bare)}`}: `
                         + `the band is ${size(band.height.ticks)} high, its lower edge ${size(band.lowerEdge.ticks)} below the ceiling and its top ${size(top)}, and the trim is ${size(trim)} high. `

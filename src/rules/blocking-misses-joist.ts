@@ -1,17 +1,13 @@
-import type { LaidJoists } from '../ceiling/joists.ts';
-import type { Ceiling, Line } from '../ceiling/model.ts';
+import type { Line } from '../ceiling/model.ts';
 import type { JobSettings } from '../job/model.ts';
 import { PLURAL } from '../job/part.ts';
 import { capitalized, counted, listed } from '../plain/words.ts';
-import type { Source } from '../provenance/source.ts';
 import type { Ticks } from '../quantity/ticks.ts';
-import { byBeam, holdingOf, OFF_EDGE, reachAlong, type Held } from '../takeoff/holding.ts';
+import { OFF_EDGE, reachAlong, type Held } from '../takeoff/holding.ts';
 import { defineRule, type Found } from './rule.ts';
 import { changed, HALL } from './support/examples.ts';
-import { replacing, spelled } from './support/fixes.ts';
-import { beamNamed as nameOf, WAY, WAYS } from './support/joist-words.ts';
-import { placeSaidOf } from './support/line-places.ts';
-import { sizesOf, type Sizes } from './support/words.ts';
+import { heldBeams, WAY, WAYS, type HeldBeam } from './support/joist-words.ts';
+import { sizesOf } from './support/words.ts';
 
 const joists = `  ceiling {
     height  8' 6"
@@ -44,20 +40,16 @@ people and the local code to say.`,
     basis: '3/8" off the edges of joist and board: common practice, no source. Geometry of the plan.',
     check: {
         room({ layout: { ceiling }, job, pieces }, report) {
-            const holding = ceiling?.room.joists?.first && holdingOf(ceiling, pieces());
-            if (!ceiling || !holding || holding.joists.all.length === 0) return;
             const size = sizesOf(job);
-            for (const [of, held] of byBeam(holding)) {
-                const line = ceiling.lines.find(({ name }) => name === of), place = line && placeSaidOf(line, ceiling);
-                const at: { at: Source } = place ? { at: place.given.at } : { at: line?.at ?? ceiling.around[of]?.perimeter.at ?? ceiling.room.at };
-                const none = held.filter(({ finds }) => finds.length === 0), related = [{ at: holding.joists.said.at, message: 'the joists are set here' }];
-                const around = { of, line, ceiling, joists: holding.joists, job, size };
-                if (none.length > 0) report({ ...at, related, ...whereNone(none, none.length === held.length, around) });
+            for (const beam of heldBeams(ceiling, pieces)) {
+                const { held, name, line, joists: { said: { every } }, words } = beam;
+                const none = held.filter(({ finds }) => finds.length === 0);
+                if (none.length > 0) report({ ...words, ...whereNone(none, none.length === held.length, beam, job) });
                 const farApart = held.filter(({ finds, isFarApart }) => finds.length > 0 && isFarApart);
                 for (const { piece, open: { from, to } } of farApart.slice(0, MOST_TOLD)) {
                     report({
-                        ...at, related, severity: 'warning',
-                        message: `The blocking of ${nameOf(of, line)}${piece.bay === null ? '' : ` in bay ${piece.bay}`} is without a screw for ${size(to - from)}, from ${size(from)} to ${size(to)} along it from its ${endOf(line)} end; the joists are ${size(holding.joists.said.every.value)} apart. ${capitalized(WAYS)}.`,
+                        ...words, severity: 'warning',
+                        message: `The blocking of ${name}${piece.bay === null ? '' : ` in bay ${piece.bay}`} is without a screw for ${size(to - from)}, from ${size(from)} to ${size(to)} along it from its ${endOf(line)} end; the joists are ${size(every.value)} apart. ${capitalized(WAYS)}.`,
                     });
                 }
             }
@@ -73,35 +65,26 @@ function endOf(line: Line | undefined): string {
     return line?.runs === 'north-south' ? 'north' : line?.runs === 'east-west' ? 'west' : 'west or north';
 }
 
-interface Around {
-    readonly of: string; readonly line: Line | undefined;
-    readonly ceiling: Ceiling; readonly joists: LaidJoists;
-    readonly job: JobSettings; readonly size: Sizes;
-}
-
 /** Of pieces that find nothing: along the joists how far the line has to move, across them which pieces. */
-function whereNone(none: readonly Held[], all: boolean, { of, line, ceiling, joists, job, size }: Around): Pick<Found, 'message' | 'fixes'> {
-    const { runs } = joists, axis = runs === 'north-south' ? 'x' : 'y', [{ piece }] = none as [Held];
+function whereNone(none: readonly Held[], all: boolean, beam: HeldBeam, job: JobSettings): Pick<Found, 'message' | 'fixes'> {
+    const { name, line, joists } = beam, size = sizesOf(job), { runs } = joists, axis = runs === 'north-south' ? 'x' : 'y', [{ piece }] = none as [Held];
     const places = piece.corners.map(corner => corner[axis]), low = Math.min(...places), high = Math.max(...places);
     const isAlong = high - low <= piece.width + TELLS;
     const bays = none.flatMap(({ piece: { bay } }) => bay ?? []), where = all ? '' : bays.length > 0 ? ` in ${bays.length === 1 ? 'bay' : 'bays'} ${listed(bays.map(String))}` : ` (${counted(none.length, 'piece')})`;
-    const name = nameOf(of, line);
     if (!isAlong) {
         return { message: `Nothing to screw to: the ${PLURAL.blocking} of ${name}${where} ${all ? 'lies' : 'lies there'} between two joists and crosses none; they are ${size(joists.said.every.value)} apart. ${capitalized(WAYS)}.` };
     }
     const center = (low + high) / 2, far = (joist: { center: Ticks }): number => Math.abs(joist.center - center);
     const nearest = joists.all.reduce((best, joist) => (far(joist) < far(best) ? joist : best));
-    const apart = far(nearest) - piece.width / 2 - nearest.half, way = nearest.center < center ? WAY[runs][0] : WAY[runs][1];
+    const isBack = nearest.center < center, apart = far(nearest) - piece.width / 2 - nearest.half, way = isBack ? WAY[runs][0] : WAY[runs][1];
     // so far that a screw comes to the middle third of the board, and not to its edge alone: see hangs-by-one-edge.ts
     const reach = Math.min(reachAlong(piece.width, nearest), piece.width / 6 + Math.max(0, nearest.half - OFF_EDGE)), step = job.cutTo.value;
     const by = Math.ceil((far(nearest) - reach) / step) * step;
     const found = apart > 0 ? `the nearest wood, the joist at ${size(Math.round(nearest.center))}, is ${size.off(Math.round(apart))} ${way} of it`
         : `it ${apart < 0 ? 'laps' : 'only touches'} the joist at ${size(Math.round(nearest.center))}${apart < 0 ? ` by ${size.off(Math.round(-apart))}` : ''}, and a screw stays ${size(OFF_EDGE)} off the edges of both`;
-    const place = line && placeSaidOf(line, ceiling), moved = place && place.given.value + place.sign * (nearest.center < center ? -by : by);
-    const title = `Move ${name} ${size(by)} ${way}`;
     return {
         message: `Nothing to screw to: ${name}${where} runs along the joists, between two of them. Its blocking reaches from ${size(Math.round(low))} to ${size(Math.round(high))} from the ${WAY[runs][0]}; ${found}. `
-            + `${line ? `Move the line ${size(by)} ${way}, ` : ''}${line ? WAYS : capitalized(WAYS)}.`,
-        fixes: moved === undefined || moved <= 0 ? [] : replacing(place!.given, spelled(moved, job), title),
+            + `${line ? `Move the line ${size(by)} ${way}, ${WAYS}` : capitalized(WAYS)}.`,
+        fixes: beam.moved(isBack ? -by : by, `Move ${name} ${size(by)} ${way}`),
     };
 }

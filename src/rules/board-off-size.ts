@@ -36,7 +36,7 @@ of other boards where that is long enough. What it does no harm for is told, so 
     basis: '1/64", and 1/32" for what nobody sees: common practice, no source.',
     check: {
         room({ layout, job, pieces }, report) {
-            if (layout.room.measuredBoards.length === 0 || !layout.ceiling) return;
+            if (layout.room.measuredBoards.length === 0) return;
             for (const bench of boardsAtBench(layout.room, pieces(), job)) {
                 const { spoils, recut } = bench, words = causeOf(bench);
                 if (!words || spoils.size === 0) continue;

@@ -5,7 +5,7 @@ import { inches } from '../quantity/rational.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import { defineRule } from './rule.ts';
 import { changed, porchBox } from './support/examples.ts';
-import { bottomThatFits } from './support/bottom-width.ts';
+import { bottomThatFits, inChannel, type InChannel } from './support/bottom-width.ts';
 import { replacing, spelledLike } from './support/fixes.ts';
 import { widthSaidBy, wordsOf } from './support/places.ts';
 import { sizesOf } from './support/words.ts';
@@ -39,21 +39,20 @@ Rip the bottom to the channel less the least gap, or block with a narrower board
     basis: 'Play of 0" to 1/32" in all, and over 1/16" shows: common practice, no source.',
     check: {
         section({ section, job }, report) {
-            const { fit, channelWidth, bottomWidth, profile } = section;
-            const said = widthSaidBy(profile.bottom);
-            if (!fit || !channelWidth || !bottomWidth || !profile.bottom || !said) return;
-            const { most } = profile.bottom.gap.value;
+            const known = inChannel(section);
+            if (!known) return;
+            const { fit, channel, width, bottom, said } = known, { most } = bottom.gap.value;
             if (fit.ticks <= most) return;
             const size = sizesOf(job);
-            const blocking = blocksTheChannel(profile) ? widthSaidBy(profile.blocking) : undefined;
-            const right = bottomThatFits(section, job);
+            const blocking = blocksTheChannel(section.profile) ? widthSaidBy(section.profile.blocking) : undefined;
+            const right = bottomThatFits(known, job);
             report({
                 ...wordsOf(said),
                 severity: fit.ticks > Math.max(most, GAP_SHOWS) ? 'error' : 'warning',
-                message: `${size.fine(fit.ticks / 2)} of gap shows on each side of the bottom: it is ${size(bottomWidth.ticks)} wide in a channel of ${size(channelWidth.ticks)}, `
-                    + `and ${size.fine(most / 2)} a side is the most. ${advice(section, right, job)}`,
-                related: blocking ? [{ at: blocking.at, message: `the channel is ${size(channelWidth.ticks)} wide` }] : [],
-                fixes: fixes(section, right, job),
+                message: `${size.fine(fit.ticks / 2)} of gap shows on each side of the bottom: it is ${size(width.ticks)} wide in a channel of ${size(channel.ticks)}, `
+                    + `and ${size.fine(most / 2)} a side is the most. ${advice(known, right, job)}`,
+                related: blocking ? [{ at: blocking.at, message: `the channel is ${size(channel.ticks)} wide` }] : [],
+                fixes: fixes(known, right, job),
             });
         },
     },
@@ -65,26 +64,21 @@ function blocksTheChannel({ bottom, blocking }: Section['profile']): boolean {
 }
 
 /** A bottom that is as wide as its stock cannot be ripped wider: then it is the blocking that is too wide. */
-function advice({ profile, bottomWidth, channelWidth }: Section, right: Ticks | undefined, job: JobSettings): string {
-    if (!profile.bottom || !bottomWidth || !channelWidth) return '';
-    const size = sizesOf(job);
-    const { least } = profile.bottom.gap.value;
-    if (!blocksTheChannel(profile)) return `Rip it to ${size(right ?? channelWidth.ticks - least)}, or make the channel ${size(bottomWidth.ticks + least)}.`;
-    return profile.bottom.rip
-        ? `Rip it to ${size(right ?? channelWidth.ticks - least)}, or block with a ${size(bottomWidth.ticks + least)} board.`
-        : `Rip the blocking and the spacers to ${size(bottomWidth.ticks + least)}, or take the bottom from a wider board.`;
+function advice({ section: { profile }, bottom, width, channel }: InChannel, right: Ticks | undefined, job: JobSettings): string {
+    const size = sizesOf(job), { least } = bottom.gap.value, ripped = size(right ?? channel.ticks - least);
+    if (!blocksTheChannel(profile)) return `Rip it to ${ripped}, or make the channel ${size(width.ticks + least)}.`;
+    return bottom.rip ? `Rip it to ${ripped}, or block with a ${size(width.ticks + least)} board.`
+        : `Rip the blocking and the spacers to ${size(width.ticks + least)}, or take the bottom from a wider board.`;
 }
 
 /** The bottom ripped wider where its board gives that, or else the blocking narrower where the spacers suit that. */
-function fixes({ profile: { bottom, blocking }, bottomWidth, spacerWidth }: Section, width: Ticks | undefined, job: JobSettings): Fix[] {
-    if (!bottom || !bottomWidth) return [];
-    const widest = bottom.stock?.value.width?.value.ticks;
-    if (bottom.rip) {
-        if (widest === undefined || width === undefined || width > widest) return [];
-        return replacing(bottom.rip, spelledLike(bottom.rip.value, width, job), `Rip the bottom to ${sizesOf(job)(width)}`);
+function fixes({ section: { profile, spacerWidth }, bottom, width }: InChannel, right: Ticks | undefined, job: JobSettings): Fix[] {
+    const size = sizesOf(job), { rip, stock } = bottom, { blocking } = profile;
+    if (rip) {
+        const widest = stock?.value.width?.value.ticks;
+        return right === undefined || widest === undefined || right > widest ? [] : replacing(rip, spelledLike(rip.value, right, job), `Rip the bottom to ${size(right)}`);
     }
-    const { least, most } = bottom.gap.value;
-    const narrower = bottomWidth.ticks + least;
-    if (!blocking?.rip || bottom.place.value !== 'between-sides' || blocking.fit.value === 'bench-box' || (spacerWidth && (spacerWidth.ticks < bottomWidth.ticks || spacerWidth.ticks > bottomWidth.ticks + most))) return [];
-    return replacing(blocking.rip, spelledLike(blocking.rip.value, narrower, job), `Rip the blocking to ${sizesOf(job)(narrower)}`);
+    const { least, most } = bottom.gap.value, narrower = width.ticks + least;
+    if (!blocking?.rip || !blocksTheChannel(profile) || spacerWidth && (spacerWidth.ticks < width.ticks || spacerWidth.ticks > width.ticks + most)) return [];
+    return replacing(blocking.rip, spelledLike(blocking.rip.value, narrower, job), `Rip the blocking to ${size(narrower)}`);
 }

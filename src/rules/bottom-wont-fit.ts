@@ -1,11 +1,11 @@
 import { fitAsBuilt } from '../ceiling/fit.ts';
 import type { Section } from '../ceiling/model.ts';
 import type { Fix, RelatedPlace } from '../findings/finding.ts';
-import type { JobSettings } from '../job/model.ts';
+import type { Bottom, JobSettings } from '../job/model.ts';
 import { worstCase } from '../quantity/tolerance.ts';
-import { defineRule, type Report, type SectionSubject } from './rule.ts';
+import { defineRule, type Report } from './rule.ts';
 import { changed, porchBox } from './support/examples.ts';
-import { bottomThatFits } from './support/bottom-width.ts';
+import { bottomThatFits, inChannel, type InChannel } from './support/bottom-width.ts';
 import { adding, replacing, spelledLike } from './support/fixes.ts';
 import { widthSaidBy, wordsOf } from './support/places.ts';
 import { sizesOf } from './support/words.ts';
@@ -48,88 +48,75 @@ at the worst of the tolerances given:
     silentAfter: ['too-wide-for-stock'],
     check: {
         section({ section, job }, report) {
-            const { fit, channelWidth, bottomWidth, profile } = section;
-            const said = widthSaidBy(profile.bottom);
-            if (!fit || !channelWidth || !bottomWidth || !profile.bottom || !said) return;
-            const size = sizesOf(job);
-            const least = profile.bottom.gap.value.least;
-            const channel = size(channelWidth.ticks);
-            const right = size(bottomThatFits(section, job) ?? channelWidth.ticks - least);
-            const related = blockingOf(section, job);
-            const blocking = related.length > 0 ? ` (the blocking is ${channel})` : '';
+            const known = inChannel(section);
+            if (!known) return;
+            const { fit, channel, width, bottom, said } = known, size = sizesOf(job), { least } = bottom.gap.value;
+            const right = size(bottomThatFits(known, job) ?? channel.ticks - least);
+            const related = blockingOf(known, job);
+            const blocking = related.length > 0 ? ` (the blocking is ${size(channel.ticks)})` : '';
             const at = { ...wordsOf(said), related };
             if (fit.ticks < 0) {
                 report({
-                    ...at, fixes: ripping(section, job),
-                    message: `The bottom will not go in: it is ${size(bottomWidth.ticks)} wide and there is ${channel} between ${inRabbets(section) ? 'the rabbets' : 'the sides'}${blocking}. `
-                        + `Rip the bottom to ${right}${inRabbets(section) || isBox(section) ? '' : `, or block with a ${size(bottomWidth.ticks + least)} board`}.`,
+                    ...at, fixes: ripping(known, job),
+                    message: `The bottom will not go in: it is ${size(width.ticks)} wide and there is ${size(channel.ticks)} between ${inRabbets(bottom) ? 'the rabbets' : 'the sides'}${blocking}. `
+                        + `Rip the bottom to ${right}${inRabbets(bottom) || isBox(section) ? '' : `, or block with a ${size(width.ticks + least)} board`}.`,
                 });
             } else if (fit.ticks < least) {
                 report({
-                    ...at, severity: 'warning', fixes: ripping(section, job),
-                    message: `The bottom goes in with ${size(fit.ticks)} of play, and the gap asks for ${size(least)} at least: it is ${size(bottomWidth.ticks)} wide `
-                        + `in a channel of ${channel}${blocking}. Rip it to ${right}.`,
+                    ...at, severity: 'warning', fixes: ripping(known, job),
+                    message: `The bottom goes in with ${size(fit.ticks)} of play, and the gap asks for ${size(least)} at least: it is ${size(width.ticks)} wide `
+                        + `in a channel of ${size(channel.ticks)}${blocking}. Rip it to ${right}.`,
                 });
-            } else checkWorstCase({ section, job }, at, report);
+            } else checkWorstCase(known, job, at, report);
         },
     },
 });
 
 /** Fit less everything that is said to be off, and less the paint on two edges. */
-function checkWorstCase({ section, job }: SectionSubject, at: ReturnType<typeof wordsOf> & { related: RelatedPlace[] }, report: Report): void {
-    const { fit, channelWidth, bottomWidth } = section;
-    const built = fitAsBuilt(section, job);
-    if (!built?.paintCounts || !fit || !channelWidth || !bottomWidth) return;
-    const off = worstCase(fit.tolerance);
+function checkWorstCase(known: InChannel, job: JobSettings, at: ReturnType<typeof wordsOf> & { related: RelatedPlace[] }, report: Report): void {
+    const { fit, channel, width } = known, built = fitAsBuilt(fit, job), off = worstCase(fit.tolerance);
     const atWorst = built.worst.least, usual = built.usual.least;
-    if (atWorst >= 0) return;
-    const { fine, ...size } = { fine: sizesOf(job).fine, of: sizesOf(job) };
-    const causes = [off > 0 && `both widths off by their full tolerance (${fine(off)} together)`, `paint on its two edges (${fine(built.paint.most)})`];
+    if (!built.paintCounts || atWorst >= 0) return;
+    const size = sizesOf(job), { fine } = size;
+    const causes = [...off > 0 ? [`both widths off by their full tolerance (${fine(off)} together)`] : [], `paint on its two edges (${fine(built.paint.most)})`];
     report({
-        ...at, severity: 'warning', fixes: fit.tolerance.length > 1 ? [] : ripping(section, job),
-        message: `The bottom is ${size.of(bottomWidth.ticks)} wide in a channel of ${size.of(channelWidth.ticks)}, which leaves ${size.of(fit.ticks)}: `
-            + `with ${causes.filter(cause => cause !== false).join(' and ')} it is ${fine(-atWorst)} too wide at worst, `
-            + `and as root-sum-square ${usual < 0 ? `${fine(-usual)} too wide` : `there is ${fine(usual)} to spare`}. ${remedy(section, job)}`,
+        ...at, severity: 'warning', fixes: fit.tolerance.length > 1 ? [] : ripping(known, job),
+        message: `The bottom is ${size(width.ticks)} wide in a channel of ${size(channel.ticks)}, which leaves ${size(fit.ticks)}: `
+            + `with ${causes.join(' and ')} it is ${fine(-atWorst)} too wide at worst, `
+            + `and as root-sum-square ${usual < 0 ? `${fine(-usual)} too wide` : `there is ${fine(usual)} to spare`}. ${remedy(known, job)}`,
     });
 }
 
 /** One fence setting for both widths makes their errors one; whether that is enough depends on the rest. */
-function remedy(section: Section, job: JobSettings): string {
-    const { fit, channelWidth, bottomWidth } = section;
-    if (!fit || !channelWidth || !bottomWidth) return '';
-    const size = sizesOf(job);
-    const film = 2 * job.paintFilm.value.most;
-    const narrower = size.fine(worstCase(fit.tolerance) + film - fit.ticks);
-    const separate = fit.tolerance.length > 1;
-    const together = Math.abs(worstCase(channelWidth.tolerance) - worstCase(bottomWidth.tolerance));
-    const width = bottomThatFits(section, job);
-    if (!separate) return `Rip the bottom ${narrower} narrower${width === undefined ? '' : `: ${size(width)}`}.`;
+function remedy(known: InChannel, job: JobSettings): string {
+    const { fit, channel, width } = known, size = sizesOf(job), off = worstCase(fit.tolerance), film = 2 * job.paintFilm.value.most;
+    const narrower = size.fine(off + film - fit.ticks), right = bottomThatFits(known, job);
+    if (fit.tolerance.length <= 1) return `Rip the bottom ${narrower} narrower${right === undefined ? '' : `: ${size(right)}`}.`;
+    const together = Math.abs(worstCase(channel.tolerance) - worstCase(width.tolerance));
     if (fit.ticks - together - film >= 0) return 'Rip both at one fence setting, so that they are off together, and it fits.';
-    return `Ripping both at one fence setting takes ${size.fine(worstCase(fit.tolerance) - together)} of that away; without it, rip the bottom ${narrower} narrower.`;
+    return `Ripping both at one fence setting takes ${size.fine(off - together)} of that away; without it, rip the bottom ${narrower} narrower.`;
 }
 
-function inRabbets({ profile: { bottom } }: Section): boolean {
-    return bottom?.place.value === 'in-rabbets';
+function inRabbets({ place }: Bottom): boolean {
+    return place.value === 'in-rabbets';
 }
 function isBox({ profile: { blocking } }: Section): boolean {
     return blocking?.fit.value === 'bench-box';
 }
 
-function blockingOf({ profile, channelWidth, blockingWidth }: Section, job: JobSettings): RelatedPlace[] {
-    const said = widthSaidBy(profile.blocking);
-    if (!said || !blockingWidth || profile.blocking?.fit.value === 'bench-box' || blockingWidth.ticks !== channelWidth?.ticks) return [];
-    return [{ at: said.at, message: `the blocking, and so the channel, is ${sizesOf(job)(blockingWidth.ticks)} wide` }];
+/** What says how wide the channel is, where that is the blocking. */
+function blockingOf({ section, channel }: InChannel, job: JobSettings): RelatedPlace[] {
+    const said = widthSaidBy(section.profile.blocking);
+    if (!said || isBox(section) || section.blockingWidth?.ticks !== channel.ticks) return [];
+    return [{ at: said.at, message: `the blocking, and so the channel, is ${sizesOf(job)(channel.ticks)} wide` }];
 }
 
 /**
  * Ripping the bottom so that nothing is left to say of it, and not where spacers of another width would then bind.
  */
-function ripping(section: Section, job: JobSettings): Fix[] {
-    const { profile: { bottom }, spacerWidth } = section;
-    const width = bottomThatFits(section, job);
-    if (!bottom || width === undefined) return [];
-    if (spacerWidth && (spacerWidth.ticks < width || spacerWidth.ticks > width + bottom.gap.value.most)) return [];
+function ripping(known: InChannel, job: JobSettings): Fix[] {
+    const { section: { spacerWidth }, bottom } = known, width = bottomThatFits(known, job);
+    if (width === undefined || spacerWidth && (spacerWidth.ticks < width || spacerWidth.ticks > width + bottom.gap.value.most)) return [];
     const title = `Rip the bottom to ${sizesOf(job)(width)}`;
-    if (bottom.rip) return replacing(bottom.rip, spelledLike(bottom.rip.value, width, job), title);
-    return adding(bottom, `rip ${sizesOf(job)(width)}`, title);
+    return bottom.rip ? replacing(bottom.rip, spelledLike(bottom.rip.value, width, job), title) : adding(bottom, `rip ${sizesOf(job)(width)}`, title);
 }

@@ -26,15 +26,15 @@ the cleats thinner.`,
                 const own = ceiling.around[name];
                 if (own?.kind !== 'half-beam' || told.has(own.perimeter)) continue;
                 const { perimeter, width, section: { cleatThickness, profile: { cleats } } } = own;
-                const both = 2 * (cleatThickness?.ticks ?? 0);
-                if (!cleats?.thickness || both < width.ticks) continue;
+                if (!cleatThickness || 2 * cleatThickness.ticks < width.ticks) continue;
+                const both = 2 * cleatThickness.ticks;
                 told.add(perimeter);
                 const how = both === width.ticks ? 'leave nothing between them' : `run into each other by ${size(both - width.ticks)}`;
                 report({
                     at: (perimeter.width ?? perimeter).at,
-                    message: `The cleats of the half beam along the ${name} wall ${how}: two of ${size(cleatThickness!.ticks)} take ${size(both)}, and from the wall to the back of `
+                    message: `The cleats of the half beam along the ${name} wall ${how}: two of ${size(cleatThickness.ticks)} take ${size(both)}, and from the wall to the back of `
                         + `its side there is ${size(width.ticks)}. Make it wider than ${size(both)}, or the cleats thinner.`,
-                    related: [{ at: cleats.thickness.at, message: `the cleats are ${size(cleatThickness!.ticks)} thick` }],
+                    related: [{ at: cleats!.thickness!.at, message: `the cleats are ${size(cleatThickness.ticks)} thick` }],
                 });
             }
         },

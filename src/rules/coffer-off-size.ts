@@ -30,13 +30,12 @@ Anything else is a mistake of this program, an **error**.`,
     check: {
         fit({ layout: { ceiling }, fit, job }, report) {
             const size = sizesOf(job);
-            theFirst(fit.faults.filter(fault => fault.kind === 'coffer').flatMap(fault => {
+            theFirst(fit.faults.filter(fault => fault.kind === 'coffer').map(fault => {
                 const run = fault.along === 'east-west' ? ceiling.across : ceiling.down;
-                const said = spacingSaidBy(run.spacing);
-                return said ? [{
-                    ...wordsOf(said), severity: fault.planned ? 'warning' as const : 'error' as const, message: cofferWords(fault, job),
+                return {
+                    ...wordsOf(spacingSaidBy(run.spacing)), severity: fault.planned ? 'warning' as const : 'error' as const, message: cofferWords(fault, job),
                     related: fault.planned ? [{ at: job.cutTo.at, message: `lengths are cut to ${size(job.cutTo.value)}` }] : [],
-                }] : [];
+                };
             })).forEach(one => report(one));
         },
     },

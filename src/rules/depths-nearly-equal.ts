@@ -1,7 +1,7 @@
-import type { Layout, Line } from '../ceiling/model.ts';
+import type { Ceiling, Line } from '../ceiling/model.ts';
 import type { Fix } from '../findings/finding.ts';
 import type { JobSettings } from '../job/model.ts';
-import { sameSource, type Given, type Source } from '../provenance/source.ts';
+import type { Given, Source } from '../provenance/source.ts';
 import type { Measure } from '../quantity/measure.ts';
 import { inches } from '../quantity/rational.ts';
 import type { Ticks } from '../quantity/ticks.ts';
@@ -27,16 +27,17 @@ dies into the deeper one, whose sides and bottom run on unbroken.`,
     right: changed(wrong, '3/8"', '1/4"'),
     basis: 'Step of 1/2": common practice, no source.',
     check: {
-        room({ layout, job }, report) {
+        room({ layout: { ceiling }, job }, report) {
             const size = sizesOf(job);
-            for (const { lines, a, b, at, other } of steps(layout)) {
+            if (!ceiling) return;
+            for (const { lines, a, b, at, other } of steps(ceiling)) {
                 const step = Math.abs(a - b);
                 if (step >= STEP_THAT_READS) continue;
                 report({
                     at,
                     message: `Line ${lines[0]} is ${size(a)} deep and line ${lines[1]} ${size(b)}: a step of ${size(step)} looks like a mistake. Make them flush`
                         + `, or the step ${size(STEP_THAT_READS)} or more.`,
-                    fixes: heldDownSo(a - b, layout.room.lines.find(line => line.name === lines[1])?.heldDown, at, job),
+                    fixes: heldDownSo(a - b, ceiling.room.lines.find(line => line.name === lines[1])?.heldDown, job),
                     related: [{ at: other, message: `line ${lines[0]} is ${size(a)} deep` }],
                 });
             }
@@ -47,14 +48,12 @@ dies into the deeper one, whose sides and bottom run on unbroken.`,
 interface Step { readonly lines: readonly [string, string]; readonly a: Ticks; readonly b: Ticks; readonly at: Source; readonly other: Source }
 
 /** Lines that are not as deep as the grid's beams, each at what makes it so. */
-function steps({ ceiling, room }: Layout): Step[] {
-    if (!ceiling) return [];
-    const usual = ceiling.beams?.depth?.ticks, { lines } = ceiling;
-    const first = lines.find(line => line.section.depth.ticks === usual) ?? lines[0];
-    if (!first) return [];
+function steps({ beams, lines, room }: Ceiling): Step[] {
+    const usual = beams?.depth?.ticks;
+    const first = lines.find(line => line.section.depth.ticks === usual) ?? lines[0]!;
     const saidBy = (line: Line): Source => {
         const spec = room.lines.find(({ name }) => name === line.name);
-        return (spec?.heldDown ?? spec?.beams ?? room.grid?.beams)?.at ?? line.at;
+        return (spec?.heldDown ?? spec?.beams ?? room.grid.beams)?.at ?? line.at;
     };
     return lines.filter(line => line.section.depth.ticks !== first.section.depth.ticks).map(line => ({
         lines: [first.name, line.name], a: first.section.depth.ticks, b: line.section.depth.ticks, at: saidBy(line), other: saidBy(first),
@@ -62,8 +61,7 @@ function steps({ ceiling, room }: Layout): Step[] {
 }
 
 /** Where it is the line's own held-down that makes the step. */
-function heldDownSo(lower: Ticks, heldDown: Given<Measure> | undefined, at: Source, job: JobSettings): Fix[] {
-    if (!heldDown || !sameSource(heldDown.at, at) || heldDown.value.ticks + lower < 0) return [];
-    const right = heldDown.value.ticks + lower;
-    return replacing(heldDown, spelledLike(heldDown.value, right, job), `Hold its sides down ${sizesOf(job)(right)}`);
+function heldDownSo(lower: Ticks, heldDown: Given<Measure> | undefined, job: JobSettings): Fix[] {
+    const right = (heldDown?.value.ticks ?? 0) + lower;
+    return !heldDown || right < 0 ? [] : replacing(heldDown, spelledLike(heldDown.value, right, job), `Hold its sides down ${sizesOf(job)(right)}`);
 }

@@ -9,7 +9,7 @@ import type { Ticks } from '../quantity/ticks.ts';
 import { defineRule, type Report } from './rule.ts';
 import { changed, HALL } from './support/examples.ts';
 import { replacing, spelled } from './support/fixes.ts';
-import { spacingSaidBy, wordsOf } from './support/places.ts';
+import { wordsOf } from './support/places.ts';
 import { alongWall, sizesOf } from './support/words.ts';
 
 /** Coffers that differ by no more than this pass as equal. */
@@ -40,18 +40,15 @@ them more alike, and that is a **warning**.`,
             if (!ceiling) return;
             const { centeredOn } = ceiling.room.grid;
             for (const run of [ceiling.across, ceiling.down]) {
-                if (centeredOn && run.spacing.by !== 'lines') checkShift(run, centeredOn, job, report);
-                const said = spacingSaidBy(run.spacing);
-                const [outer, inner] = [run.coffers[0], run.coffers[1]];
-                if (!said || run.spacing.by !== 'lines' || outer === undefined || inner === undefined) continue;
-                if (!dividesEvenly(run) || Math.abs(outer - run.coffers.at(-1)!) > PASSES || Math.abs(outer - inner) <= PASSES) continue;
-                const size = sizesOf(job);
-                const equal = (run.end - run.start - run.lines.reduce((sum, line) => sum + line.high - line.low, 0)) / run.coffers.length;
+                const { spacing, coffers } = run, [outer, inner] = coffers as [Ticks, Ticks?], size = sizesOf(job);
+                if (centeredOn && spacing.by !== 'lines') checkShift(run, centeredOn, job, report);
+                if (spacing.by !== 'lines' || inner === undefined || !dividesEvenly(run) || Math.abs(outer - coffers.at(-1)!) > PASSES || Math.abs(outer - inner) <= PASSES) continue;
+                const equal = (run.end - run.start - run.lines.reduce((sum, line) => sum + line.high - line.low, 0)) / coffers.length;
                 report({
-                    ...wordsOf(said),
+                    ...wordsOf(spacing.centers[0]!),
                     message: `Outer coffers ${size(Math.abs(outer - inner))} ${outer > inner ? 'wider' : 'narrower'} ${alongWall(run.along)}: ${size(outer)} outside and ${size(inner)} inside. `
                         + `Equal coffers would be ${size(roundTo(Math.round(equal), job.cutTo.value))}.`,
-                    fixes: moveLines(run, run.spacing, ceiling, job),
+                    fixes: moveLines(run, spacing, ceiling, job),
                 });
             }
         },
@@ -60,8 +57,8 @@ them more alike, and that is a **warning**.`,
 
 /** A shift of more than a quarter of a coffer and its beam makes the outer two differ by more than half: another number is nearer. */
 function checkShift(run: Run, feature: Given<Fixture>, job: JobSettings, report: Report): void {
-    const [first, last] = [run.residue.cutCoffers[0], run.residue.cutCoffers.at(-1)];
-    if (first === undefined || last === undefined || 2 * Math.abs(first - last) <= (run.end - run.start) / run.coffers.length) return;
+    const { cutCoffers } = run.residue, [first, last] = [cutCoffers[0]!, cutCoffers.at(-1)!];
+    if (2 * Math.abs(first - last) <= (run.end - run.start) / run.coffers.length) return;
     const size = sizesOf(job);
     const back = run.along === 'east-west' ? ['west', 'east'] : ['north', 'south'];
     report({

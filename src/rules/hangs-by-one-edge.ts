@@ -1,14 +1,11 @@
 import type { LaidJoists } from '../ceiling/joists.ts';
 import { capitalized } from '../plain/words.ts';
-import type { Source } from '../provenance/source.ts';
 import { inches } from '../quantity/rational.ts';
 import type { Ticks } from '../quantity/ticks.ts';
-import { byBeam, holdingOf, OFF_EDGE, type Held } from '../takeoff/holding.ts';
+import { OFF_EDGE, type Held } from '../takeoff/holding.ts';
 import { defineRule } from './rule.ts';
 import { changed, HALL } from './support/examples.ts';
-import { replacing, spelled } from './support/fixes.ts';
-import { beamNamed, WAY, WAYS } from './support/joist-words.ts';
-import { placeSaidOf } from './support/line-places.ts';
+import { heldBeams, WAY, WAYS } from './support/joist-words.ts';
 import { sizesOf } from './support/words.ts';
 
 const wrong = changed(changed(HALL, `  wall east   9' 5"\n`, `  wall east   9' 5"
@@ -35,23 +32,18 @@ Move the line over the joist, or have wood put in for the other edge.`,
     basis: 'The middle third: statics of a pad that is held at one place. 3/8" off the edges of joist and board, 1/4" that joists stand off: common practice, no source. Geometry of the plan.',
     check: {
         room({ layout: { ceiling }, job, pieces }, report) {
-            const holding = ceiling?.room.joists?.first && holdingOf(ceiling, pieces());
-            if (!ceiling || !holding) return;
-            const size = sizesOf(job), { runs, said } = holding.joists;
-            for (const [of, held] of byBeam(holding)) {
-                const off = held.flatMap(one => offMiddle(one, holding.joists) ?? []), [worst] = [...off].sort((a, b) => Math.abs(b.by) - Math.abs(a.by));
+            const size = sizesOf(job);
+            for (const { held, name, line, joists, words, moved } of heldBeams(ceiling, pieces)) {
+                const off = held.flatMap(one => offMiddle(one, joists) ?? []), [worst] = [...off].sort((a, b) => Math.abs(b.by) - Math.abs(a.by));
                 if (!worst || off.length < held.length) continue;
-                const line = ceiling.lines.find(({ name }) => name === of), place = line && placeSaidOf(line, ceiling), name = beamNamed(of, line);
-                const at: { at: Source } = place ? { at: place.given.at } : { at: line?.at ?? ceiling.around[of]?.perimeter.at ?? ceiling.room.at };
-                const [way, other] = worst.by < 0 ? WAY[runs] : [WAY[runs][1], WAY[runs][0]];
+                const isBack = worst.by < 0, ways = WAY[joists.runs], [way, other] = isBack ? ways : [ways[1], ways[0]];
                 // so far that a screw comes to the middle third
                 const step = job.cutTo.value, by = Math.ceil((Math.abs(worst.by) - worst.third) / step) * step;
-                const moved = place && place.given.value + place.sign * (worst.by < 0 ? -by : by);
                 report({
-                    ...at, related: [{ at: said.at, message: 'the joists are set here' }],
+                    ...words,
                     message: `${capitalized(name)} hangs by the ${way} edge of its blocking: the joist there is ${size(Math.round(Math.abs(worst.joist)))} ${way} of its middle, so no screw comes nearer to that than `
                         + `${size(Math.round(Math.abs(worst.by)))}, and the beam pulls the ${other} edge down. ${line ? `Move the line ${size(by)} ${way}, or ${WAYS}` : capitalized(WAYS)}.`,
-                    fixes: moved === undefined || moved <= 0 ? [] : replacing(place!.given, spelled(moved, job), `Move ${name} ${size(by)} ${way}`),
+                    fixes: moved(isBack ? -by : by, `Move ${name} ${size(by)} ${way}`),
                 });
             }
         },

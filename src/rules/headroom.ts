@@ -35,8 +35,9 @@ It is looked at where the ceiling says its \`height\`.`,
         room({ layout: { room, ceiling }, job }, report) {
             if (!ceiling || !room.height) return;
             const size = sizesOf(job), height = room.height.value - (ceiling.beams?.profile.back?.thickness?.value.ticks ?? 0);
-            const lowest = lowestOf(ceiling), under = lowest && height - lowest.foot;
-            if (lowest && under !== undefined && under < ROOM) {
+            const lowest = lowestOf(ceiling);
+            if (lowest && height - lowest.foot < ROOM) {
+                const under = height - lowest.foot;
                 const clear = Math.min(...ceiling.coffers.map(({ west, east, north, south }) => Math.min(east - west, south - north)));
                 const apart = clear + Math.min(...ceiling.lines.map(({ low, high }) => high - low));
                 const by2024 = under >= UNDER_BEAMS && clear >= CLEAR_2024, before = under >= UNDER_BEAMS && apart >= APART_BEFORE;

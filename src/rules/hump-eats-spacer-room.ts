@@ -33,10 +33,11 @@ those spacers as short as is said.`,
     check: {
         fit({ layout: { ceiling }, takeOff, job }, report) {
             const surveyed = surveyedOf(ceiling, takeOff);
+            if (!surveyed) return;
             // one that is too high everywhere is told by spacer-hits-cleat
-            const crowded = crowdedSpacers(surveyed?.spacers ?? []).sort((a, b) => a.room - a.hump - a.height - (b.room - b.hump - b.height));
+            const crowded = crowdedSpacers(surveyed.spacers).sort((a, b) => a.room - a.hump - a.height - (b.room - b.hump - b.height));
             const [first, ...rest] = crowded;
-            if (!surveyed || !first) return;
+            if (!first) return;
             const { deep } = surveyWords(job), { piece, height, hump } = first, short = printMark(mostOfSpacer(first, job.cutTo.value), tapeOf(job));
             report({
                 at: surveyed.said.at,

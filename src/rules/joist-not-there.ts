@@ -28,12 +28,13 @@ or where two were found at one place, it is an \`extra\` one.`,
     basis: 'Geometry of the room.',
     check: {
         room({ layout: { ceiling }, job }, report) {
-            const laid = ceiling?.room.joists && joistsOf(ceiling);
-            if (!ceiling || !laid) return;
+            if (!ceiling) return;
+            const laid = joistsOf(ceiling);
+            if (!laid) return;
             const { said: { first, from, every }, runs, all, astray } = laid, size = sizesOf(job);
             const across = runs === 'north-south' ? ceiling.width : ceiling.length, room = `the room is ${size(across)} from there to the other side`;
-            if (all.length === 0 && astray.length === 0 && first && first.value > across) {
-                report({ ...wordsOf(first), message: `The first joist would be ${size(first.value)} from the ${from} wall, and ${room}: there is no joist over it. From which wall was it measured?` });
+            if (all.length === 0 && astray.length === 0 && first!.value > across) {
+                report({ ...wordsOf(first!), message: `The first joist would be ${size(first!.value)} from the ${from} wall, and ${room}: there is no joist over it. From which wall was it measured?` });
             }
             for (const { found, why } of astray) {
                 report({

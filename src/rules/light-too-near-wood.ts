@@ -41,13 +41,13 @@ electrician come first.`,
                 const { fixture: { name, kind, housing, rated } } = one;
                 if (kind !== 'light' || !housing) continue;
                 const joist = nearestJoist(one, housing.value, ceiling);
-                if (joist !== undefined && joist < 0) {
+                if (joist < 0) {
                     report({ ...wordsOf(housing), message: `The housing of ${name}, ${size(housing.value)} across, reaches ${size(Math.round(-joist))} into a joist. Move the light, or have the joists headed off by somebody who may.` });
                     continue;
                 }
                 if (rated?.value !== 'non-ic') continue;
-                const near = [...joist === undefined ? [] : [{ room: joist, of: 'a joist' }], ...besideBeam(one, housing.value, ceiling)].sort((a, b) => a.room - b.room)[0];
-                if (!near || near.room >= OFF_WOOD) continue;
+                const near = [{ room: joist, of: 'a joist' }, ...besideBeam(one, housing.value, ceiling)].reduce((nearest, each) => (each.room < nearest.room ? each : nearest));
+                if (near.room >= OFF_WOOD) continue;
                 report({
                     ...wordsOf(housing),
                     message: `The housing of ${name}, ${size(housing.value)} across, is ${near.room > 0 ? `only ${size(Math.round(near.room))} from` : 'against'} ${near.of}; not marked IC it keeps ${size(OFF_WOOD)} off wood (NEC 410.116, from memory). `
@@ -58,12 +58,10 @@ electrician come first.`,
     },
 });
 
-/** From the edge of a housing to that of the nearest joist. */
-function nearestJoist({ x, y }: Placed, housing: Ticks, ceiling: Ceiling): number | undefined {
-    const joists = joistsOf(ceiling);
-    if (!joists || joists.all.length === 0) return undefined;
-    const at = joists.runs === 'north-south' ? x : y;
-    return Math.min(...joists.all.map(({ center, half }) => Math.abs(center - at) - half - housing / 2));
+/** From the edge of a housing to that of the nearest joist; endlessly far where nobody knows of any. */
+function nearestJoist({ x, y }: Placed, housing: Ticks, ceiling: Ceiling): number {
+    const joists = joistsOf(ceiling), at = joists?.runs === 'north-south' ? x : y;
+    return Math.min(...(joists?.all ?? []).map(({ center, half }) => Math.abs(center - at) - half - housing / 2));
 }
 
 /** In a beam the room to its sides; beside one, to its face. */

@@ -35,11 +35,12 @@ What guards an opening to a stair, and what may be hung near it, is for the loca
     basis: 'Geometry of the plan.',
     check: {
         room({ layout: { ceiling }, job }, report) {
+            if (!ceiling) return;
             const size = sizesOf(job);
-            for (const standing of ceiling ? standingAtWalls(ceiling) : []) {
+            for (const standing of standingAtWalls(ceiling)) {
                 const { fixture: { name, kind, at }, atWall: { below }, wall } = standing;
                 if (below !== undefined || !INSTEAD[kind]) continue;
-                const reaching = reachingInto(standing, ceiling!, 0);
+                const reaching = reachingInto(standing, ceiling, 0);
                 if (reaching.length === 0) continue;
                 const named = reaching.slice(0, MOST_NAMED).map(one => `${one.name} (${size(one.into)})`), more = reaching.length - named.length;
                 report({

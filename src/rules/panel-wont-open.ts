@@ -1,4 +1,3 @@
-import { withTrimOfRoom } from '../ceiling/section.ts';
 import { defineRule } from './rule.ts';
 import { changed, HALL } from './support/examples.ts';
 import { hits, placed } from './support/in-the-way.ts';
@@ -22,7 +21,7 @@ or cut the trim out around it. Where a beam itself goes over it, that is told as
     basis: 'Geometry of the plan. That what is closed in stays reachable: local codes decide.',
     check: {
         room({ layout: { room, ceiling }, job }, report) {
-            const trim = ceiling?.beams && withTrimOfRoom(ceiling.beams, room).trimThickness?.ticks;
+            const trim = ceiling?.beams?.trimThickness?.ticks;
             if (!ceiling || !trim) return;
             const size = sizesOf(job);
             for (const one of placed(room.fixtures)) {

@@ -1,3 +1,4 @@
+import type { Line } from '../ceiling/model.ts';
 import { pressedRuns } from '../ceiling/run-errors.ts';
 import { inches } from '../quantity/rational.ts';
 import { roundDown } from '../quantity/round.ts';
@@ -29,12 +30,12 @@ Three bottoms, each 1/32" long, press 3/32" in the run. 1/64" each is 3/64".`,
     basis: '1/32" a piece, not over 1/16" a run: common practice, no source.',
     check: {
         room({ layout: { ceiling }, job }, report) {
+            if (!ceiling) return;
             const size = sizesOf(job);
             for (const { lines, pieces } of pressedRuns(ceiling)) {
-                const press = lines[0]!.section.profile.bottom?.press;
-                const run = ceiling && (lines[0]!.runs === 'east-west' ? ceiling.across : ceiling.down);
-                const said = run && spacingSaidBy(run.spacing);
-                if (!press || !said || pieces < 2 || pieces * press.value <= MOST_PRESS) continue;
+                const [{ runs, section: { profile: { bottom } } }] = lines as [Line], press = bottom?.press;
+                if (!press || pieces < 2 || pieces * press.value <= MOST_PRESS) continue;
+                const said = spacingSaidBy((runs === 'east-west' ? ceiling.across : ceiling.down).spacing);
                 const right = roundDown(MOST_PRESS / pieces, job.cutTo.value);
                 report({
                     ...wordsOf(said),

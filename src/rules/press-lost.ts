@@ -28,10 +28,10 @@ Use a press of one mark of the tape or more, a finer \`cut-to\`, or none.`,
     basis: 'Arithmetic of rounding.',
     check: {
         room({ layout: { ceiling }, job }, report) {
-            const pressed = ceiling?.lines.filter(({ section: { profile: { bottom } } }) => (bottom?.press?.value ?? 0) > 0) ?? [];
-            if (!ceiling || pressed.length === 0) return;
-            const setting = settingOf(ceiling);
-            const without = pressed.filter(line => isLost(line.section.profile.bottom!.press!.value, line, setting));
+            if (!ceiling) return;
+            const pressed = ceiling.lines.filter(({ section: { profile: { bottom } } }) => (bottom?.press?.value ?? 0) > 0);
+            let setting: Setting | undefined;
+            const without = pressed.filter(line => isLost(line.section.profile.bottom!.press!.value, line, setting ??= settingOf(ceiling)));
             const lost = grouped(without, ({ section }) => section.profile.key);
             const size = sizesOf(job), step = job.cutTo.value;
             for (const lines of lost.values()) {

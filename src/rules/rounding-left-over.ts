@@ -30,9 +30,9 @@ the room does not go in, so the outer coffers are cut smaller by it, and with \`
     right: changed(wrong, 'cut-to 1/8"', 'cut-to 1/16"'),
     basis: 'Coffers equal within 1/16": common practice, no source.',
     check: {
-        room({ layout: { ceiling, room: { grid } }, job }, report) {
-            if (!ceiling || !grid) return;
-            const size = sizesOf(job);
+        room({ layout: { ceiling }, job }, report) {
+            if (!ceiling) return;
+            const { grid } = ceiling.room, size = sizesOf(job);
             for (const run of [ceiling.across, ceiling.down]) {
                 const { ticks, place, cutCoffers, rest } = run.residue;
                 if (place === 'band' && !ceiling.band && rest >= job.cutTo.value) {
@@ -42,12 +42,12 @@ the room does not go in, so the outer coffers are cut smaller by it, and with \`
                         fixes: replacing(grid.residue, 'outer-coffers', 'Let the outer coffers take it'),
                     });
                 }
-                const said = spacingSaidBy(run.spacing), isEqual = spreadOf(run.coffers) <= 1;
+                const isEqual = spreadOf(run.coffers) <= 1;
                 // with a band all are cut alike, and spread they differ by a step
-                if (!said || place !== 'outer-coffers' || !isEqual || spreadOf(cutCoffers) <= COFFERS_DIFFER || run.spacing.by === 'lines') continue;
+                if (place !== 'outer-coffers' || !isEqual || spreadOf(cutCoffers) <= COFFERS_DIFFER || run.spacing.by === 'lines') continue;
                 const [first, last] = [cutCoffers[0]!, cutCoffers.at(-1)!], titled = 'Let the band take it';
                 report({
-                    ...wordsOf(said),
+                    ...wordsOf(spacingSaidBy(run.spacing)),
                     message: `${counted(cutCoffers.length, 'coffer')} cut at ${size(roundTo(run.coffers[0]!, job.cutTo.value))} leave ${size.fine(Math.abs(ticks))} ${ticks > 0 ? 'over' : 'too little'} ${alongWall(run.along)}. `
                         + `The outer coffers take it: they are cut at ${size(first)}${last === first ? '' : ` and ${size(last)}`}. Change that with \`residue\`, or use a finer \`cut-to\`.`,
                     fixes: !ceiling.band ? [] : grid.residue.said ? replacing(grid.residue, 'band', titled) : adding(grid, 'residue band', titled),

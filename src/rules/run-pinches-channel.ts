@@ -45,10 +45,9 @@ within 1/64", rip the bottoms narrower, or fit the first bay dry and set the sto
     check: {
         room({ layout: { ceiling }, job }, report) {
             const t = job.cutTolerance;
-            if (!ceiling || !t || !(t.value > 0)) return;
+            if (!ceiling || !t) return;
             for (const [run, crossing] of [[ceiling.across, ceiling.down], [ceiling.down, ceiling.across]] as const) {
-                const said = spacingSaidBy(run.spacing);
-                if (!said || crossing.lines.length === 0 || run.lines.length === 0) continue;      // no sides along the run, or no channel across it
+                if (crossing.lines.length === 0 || run.lines.length === 0) continue;      // no sides along the run, or no channel across it
                 const { worst, usual } = shareOfEach(run, t.value);
                 const inChannels = run.lines.filter(({ section }) => section.fit);                                  // a bottom under its sides is in none
                 const pinched = inChannels.filter(({ section }) => playOf(section) >= 0 && usual - playOf(section) > EASED_IN_PLACE);
@@ -63,7 +62,7 @@ within 1/64", rip the bottoms narrower, or fit the first bay dry and set the sto
                 const fits = lines.map(line => playOf(line.section));
                 const play = size(pinched.length > 0 ? Math.min(...fits) : Math.max(...fits));
                 report({
-                    ...wordsOf(said),
+                    ...wordsOf(spacingSaidBy(run.spacing)),
                     message: `Sides cut ${size.fine(t.value)}${figure(t.value) === size.fine(t.value) ? '' : ` (${figure(t.value)})`} long or short ${alongWall(run.along)} pinch or open the channels of ${linesNamed(run.lines.map(line => line.name))}: `
                         + `${count} x ${figure(t.value)} / ${run.lines.length} = ${figure(worst)} each at worst, ${figure(usual)} as root-sum-square, `
                         + (pinched.length > 0

@@ -79,6 +79,6 @@ function screwsIn(ceiling: Ceiling): InUse[] {
 /** The grid's own beams get other screws in this room; the profile may be right in others. */
 function fixFor({ gauge, every }: Omit<Screws, 'length'>, length: Ticks | undefined, lines: readonly Line[], { room: { grid, lines: own } }: Ceiling, job: JobSettings): ReturnType<typeof adding> {
     const [long, apart] = [length, every].map(ticks => (ticks === undefined ? undefined : spelled(ticks, job)));
-    const isOfGrid = grid?.beams && lines[0]?.section.profile === grid.beams.value && !own.some(({ beams }) => beams);
+    const isOfGrid = grid.beams && lines[0]?.section.profile === grid.beams.value && !own.some(({ beams }) => beams);
     return isOfGrid && long && apart ? adding(grid, `beams.blocking.screws  #${gauge} x ${long} every ${apart}`, `Use ${long} screws in this room`) : [];
 }

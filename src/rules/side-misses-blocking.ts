@@ -40,11 +40,12 @@ lap is less by its depth: there the blocking is furred down.`,
     check: {
         fit({ layout: { ceiling }, takeOff, job }, report) {
             const surveyed = surveyedOf(ceiling, takeOff);
-            const short = surveyed?.sides
+            if (!surveyed) return;
+            const short = surveyed.sides
                 .flatMap(({ under, blockingLap }) => (blockingLap && LAP - blockingLap.ticks > SCRIBED ? [{ under, lap: blockingLap }] : []))
-                .sort((a, b) => a.lap.ticks - b.lap.ticks) ?? [];
+                .sort((a, b) => a.lap.ticks - b.lap.ticks);
             const [first, ...rest] = short;
-            if (!surveyed || !first) return;
+            if (!first) return;
             const { deep, at } = surveyWords(job), { under: { piece, blocking, heldDown }, lap } = first;
             report({
                 at: surveyed.said.at,

@@ -39,12 +39,12 @@ that inch, 5/32". What is over 3/16" even so goes into the band, or into more co
             const print = sizesOf(job), size = (ticks: Ticks): string => print(roundTo(ticks, Math.max(1, job.cutTo.value)));
             const { grid } = ceiling.room, { coffers } = arrangedOf(ceiling).exact;
             for (const runs of ['north-south', 'east-west'] as const) {
-                const laying = runs === 'north-south' ? grid?.layNorthSouth : grid?.layEastWest;
+                const laying = runs === 'north-south' ? grid.layNorthSouth : grid.layEastWest;
                 const seen = tapersOf(coffers, runs).filter(({ by }) => by > SEEN).sort((a, b) => b.by - a.by), worst = seen[0];
                 if (!worst || laying?.how === 'falling' || laying?.how === 'rising') continue;
                 const others = seen.length === 1 ? '' : `, and ${counted(seen.length - 1, 'other coffer')} by more than ${size(SEEN)}`;
                 report({
-                    at: (laying ?? grid ?? ceiling.room).at,
+                    at: (laying ?? grid).at,
                     message: `Coffer ${worst.coffer} tapers by ${size(worst.by)}, from ${size(worst.long)} to ${size(worst.short)}${others}: `
                         + `more than ${size(SEEN)} in one coffer shows, from ${size(worst.deep * SEEN / worst.by)} from its ${runs === 'north-south' ? 'north' : 'west'} end on. `
                         + mendOf(ceiling, runs, laying?.how === 'fanned', size),
@@ -68,9 +68,9 @@ function tapersOf(coffers: ReturnType<typeof arrangedOf>['exact']['coffers'], ru
     const sides = runs === 'north-south' ? ['north', 'south'] : ['east', 'west'];
     return coffers.flatMap(({ number, edges, holes }): Taper[] => {
         if (edges.length !== 4 || holes.length > 0 || edges.some(({ angle }) => Math.abs(angle - 90) > MEANT)) return [];
-        const [a, b] = edges.filter(({ on }) => sides.includes(on)).map(({ length }) => Math.round(length));
-        const [c, d] = edges.filter(({ on }) => !sides.includes(on)).map(({ length }) => length);
-        if (a === undefined || b === undefined || c === undefined || d === undefined) return [];
+        const across = edges.filter(({ on }) => sides.includes(on)).map(({ length }) => Math.round(length));
+        if (across.length !== 2) return [];
+        const [a, b] = across as [Ticks, Ticks], [c, d] = edges.filter(({ on }) => !sides.includes(on)).map(({ length }) => length) as [number, number];
         return [{ coffer: number, by: Math.abs(a - b), long: Math.max(a, b), short: Math.min(a, b), deep: (c + d) / 2 }];
     });
 }

@@ -55,10 +55,11 @@ Take a higher trim, or hold the sides down less.`,
         section({ section, job }, report) { lookAt(section, job, report); },
         fit({ layout: { ceiling }, takeOff, job }, report) {
             const surveyed = surveyedOf(ceiling, takeOff);
-            const short = surveyed?.sides.flatMap(({ under, trimLap }) => (trimLap && LAP - trimLap.ticks > SCRIBED ? [{ under, lap: trimLap }] : []))
-                .sort((a, b) => a.lap.ticks - b.lap.ticks) ?? [];
+            if (!surveyed) return;
+            const short = surveyed.sides.flatMap(({ under, trimLap }) => (trimLap && LAP - trimLap.ticks > SCRIBED ? [{ under, lap: trimLap }] : []))
+                .sort((a, b) => a.lap.ticks - b.lap.ticks);
             const [first, ...rest] = short;
-            if (!surveyed || !first) return;
+            if (!first) return;
             const { deep, at } = surveyWords(job), { under: { piece, trim }, lap } = first;
             const laps = lap.ticks > 0 ? `laps ${sideNamed(piece)} only ${deep(lap.ticks)}` : deep(lap.ticks).startsWith('0') ? `only just reaches ${sideNamed(piece)}` : `stops ${deep(-lap.ticks)} short of ${sideNamed(piece)}`;
             report({

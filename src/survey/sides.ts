@@ -1,5 +1,4 @@
 import { sectionLooking } from '../ceiling/flanks.ts';
-import { withTrimOfRoom } from '../ceiling/section.ts';
 import type { Ceiling, WholeSection } from '../ceiling/model.ts';
 import { distance } from '../plane/point.ts';
 import { inches } from '../quantity/rational.ts';
@@ -33,7 +32,7 @@ export function bearing({ known, heldDown, trim, blocking }: SideUnder): Bearing
 /** Every side of the take-off: of lines, and of half beams along the walls. */
 export function sidesUnder(ceiling: Ceiling, { pieces }: TakeOff, surface: Surface): SideUnder[] {
     const lines = new Map(ceiling.lines.map(line => [line.name, line]));
-    const trim = ceiling.beams && withTrimOfRoom(ceiling.beams, ceiling.room).trimHeight?.ticks;
+    const trim = ceiling.beams?.trimHeight?.ticks;
     return pieces.flatMap((piece): SideUnder[] => {
         const around = piece.on === null ? undefined : ceiling.around[piece.on];
         const line = lines.get(piece.line ?? ''), section = line ? sectionLooking(line, piece.on) : around?.kind === 'half-beam' ? around.section : undefined;

@@ -32,7 +32,7 @@ const profile: fc.Arbitrary<Profile> = fc.record({
 const spacing = fc.oneof(
     fc.record({ coffers: fc.oneof({ weight: 20, arbitrary: fc.integer({ min: 1, max: 6 }) }, fc.constantFrom(2.5, 1e6, 0, -1)) }),
     fc.record({ size: fc.tuple(lengths('20', '30'), lengths('40', '50')) }),
-    fc.record({ lines: fc.array(lengths('25', '50', '75', '100'), { maxLength: 4 }) }),
+    fc.record({ lines: fc.array(lengths('25', '50', '75', '100'), { minLength: 1, maxLength: 4 }) }),
 );
 const settings = fc.record({ show: fc.constantFrom('feet-inches', 'millimeters'), cutTolerance: maybe(ticks), cutTo: maybe(ticks) } as const).map(words => build.settings(words));
 const room: fc.Arbitrary<Room> = fc.record({

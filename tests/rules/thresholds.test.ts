@@ -60,6 +60,7 @@ const rooms: Threshold<RoomWords>[] = [
     { rule: 'splice-in-sight', limit: '61', beyond: 1, severity: 'warning', words: at => ({ lines: { 1: { splices: [{ at }] } } }) },
     { rule: 'press-adds-up', limit: '1/64', beyond: 1, severity: 'warning', note: 'four pieces', words: press => ({ width: `17' 9"`, north: { coffers: 4 }, beams: beam({ bottom: { press } }) }) },
     { rule: 'run-pinches-channel', limit: '1/32', beyond: 1, severity: 'warning', note: 'two coffers, one channel, 1/32" of play', words: cutTolerance => ({ job: build.settings({ cutTolerance }), beams: beam({ bottom: { rip: '5 15/32"', gap: ['0"', '1"'] } }) }) },
+    { rule: 'run-pinches-channel', limit: '1/64', beyond: 1, severity: 'warning', note: 'a gap that is as wide as it may be already', words: cutTolerance => ({ job: build.settings({ cutTolerance }), beams: beam({ bottom: { rip: '5 7/16"', gap: ['0"', '1/16"'] } }) }) },
     { rule: 'thickness-mismatch-at-miter', limit: '49/64', beyond: 1, severity: 'hint', words: thickness => ({ lines: { A: { beams: beam({ sides: { stock: board('7 1/4"', thickness) } }) } } }) },
     { rule: 'grooves-dont-meet', limit: '1/4', beyond: 1, severity: 'error', words: width => ({ beams: beam({ sides: { rabbet: ['1/4"', '1/4"'] } }), lines: { A: { beams: beam({ sides: { rabbet: [width, '1/4"'] } }) } } }) },
     { rule: 'grooves-dont-meet', limit: '1/4', beyond: -1, severity: 'error', note: 'in height', words: height => ({ beams: beam({ sides: { rabbet: ['1/4"', '1/4"'] } }), lines: { A: { beams: beam({ sides: { rabbet: ['1/4"', height] } }) } } }) },
@@ -107,6 +108,19 @@ it('rounding that the job places is silent as long as the coffers stay within 1/
 it('outer coffers that nobody can have meant differ from the inner ones and not from each other, to the tick', () => {
     const moved = (by: Ticks) => named(roomFindings({ width: inches(159), north: { lines: [inches(53) + by, inches(106) + by] } }), 'end-coffers-differ');
     expect([moved(0), moved(inches('1/32')), moved(inches('1/32') + 1)].map(found => found.length)).toEqual([1, 1, 0]);
+});
+
+// the same lines, both moved outwards or inwards, stay 49 1/2" or so and 46" or so; by more than a 16th they divide nothing evenly
+it('lines that are off the thirds by more than a 16th are meant so, to the tick', () => {
+    const apart = (by: Ticks) => named(roomFindings({ width: inches(159), north: { lines: [inches(53) + by, inches(106) - by] } }), 'end-coffers-differ').length;
+    expect([inches('1/16'), -inches('1/16'), inches('1/16') + 1, -inches('1/16') - 1].map(apart)).toEqual([1, 1, 0, 0]);
+});
+
+// 1/16" may show beside a bottom in 5 1/2": a gap that is wider, or none at all, is told of the bottom itself, and not of the cuts besides
+it('what is open already, or does not go in, is told of the bottom alone', () => {
+    const job = build.settings({ cutTolerance: inches('1/32') });
+    const told = (rip: Ticks): number => named(roomFindings({ job, beams: beam({ bottom: { stock: board('7 1/4"'), rip, gap: ['0"', '1/16"'] } }) }), 'run-pinches-channel').length;
+    expect([inches('5 7/16'), inches('5 7/16') - 1, inches('5 1/2'), inches('5 1/2') + 1].map(told)).toEqual([2, 0, 2, 0]);
 });
 
 it('a trim that is too low is ripped wider where its strip has the width, to the tick', () => {

@@ -4,7 +4,7 @@ import type { Source } from '../../src/provenance/source.ts';
 /** All that is told with a finding, line by line: its words, where it and the other half of the contradiction stand, and what its fixes write. */
 export function toldOf({ severity, rule, at, message, related, fixes, allowed }: Finding): string[] {
     return [
-        `${placeOf(at)} ${severity} ${rule}${allowed ? ', allowed' : ''}: ${message}`, ...related.map(each => `    ${placeOf(each.at)} ${each.message}`),
+        `${placeOf(at)} ${severity} ${rule}${allowed ? `, allowed (${allowed.reason})` : ''}: ${message}`, ...related.map(each => `    ${placeOf(each.at)} ${each.message}`),
         ...fixes.map(({ title, edits, preferred }) =>
             `    ${preferred ? 'fix' : 'or'}: ${title}: ${edits.map(({ uri, range, text }) => `${placeOf({ uri, range })} ${JSON.stringify(text)}`).join(', ')}`),
     ];

@@ -46,7 +46,7 @@ function spacingOf(grid: Reading, wall: 'north' | 'east', size: Given<{ least: n
     if (grid.block.entries.has(lines)) {
         const centers = grid.lengths(lines), from = grid.word<'north-west'>(lines, 'from');
         const said = grid.block.entries.get(lines)!.lines.at(-1)!.values.length;
-        return from && centers.length === said ? { by: 'lines', centers, from } : undefined;
+        return from && said > 0 && centers.length === said ? { by: 'lines', centers, from } : undefined;
     }
     if (grid.block.entries.has(coffers)) {
         const number = grid.number(coffers);

@@ -30,10 +30,9 @@ export function fineSizes(job: JobSettings): (ticks: number) => string {
 
 /** The bottom between the sides: where it jams, and where the gap shows. */
 export function fitCase(section: Section, job: JobSettings): ToleranceCase | undefined {
-    const built = fitAsBuilt(section, job), { bottom } = section.profile, { channelWidth, bottomWidth } = section;
-    if (!built || !bottom || !channelWidth || !bottomWidth) return undefined;
-    const f = fineSizes(job), gap = bottom.gap.value;
-    const { fit, worst, usual, paint, paintCounts } = built;
+    const { fit, channelWidth, bottomWidth, profile: { bottom } } = section;
+    if (!fit || !bottom || !channelWidth || !bottomWidth) return undefined;
+    const f = fineSizes(job), gap = bottom.gap.value, { worst, usual, paint, paintCounts } = fitAsBuilt(fit, job);
     const figures = (reach: { least: number; most: number }) => [f(reach.least), f(reach.most)] as const;
     const isSame = worst.least === worst.most;
     const reasons: Reason[] = [

@@ -14,11 +14,11 @@ export function widthSaidBy(part: { readonly rip?: Given<Measure>; readonly stoc
 }
 
 /** What divides a run: the number of coffers, their size, or the first of the lines. */
-export function spacingSaidBy(spacing: Spacing): Given<unknown> | undefined {
+export function spacingSaidBy(spacing: Spacing): Given<unknown> {
     switch (spacing.by) {
         case 'number': return spacing.coffers;
         case 'size': return spacing.size;
-        case 'lines': return spacing.centers[0];
+        case 'lines': return spacing.centers[0]!;
     }
 }
 
