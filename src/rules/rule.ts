@@ -45,7 +45,7 @@ export interface Checks {
 }
 interface JobSubject { readonly job: JobSettings }
 interface StockSubject { readonly stock: Stock; readonly job: JobSettings }
-export interface SectionSubject { readonly section: Section; readonly job: JobSettings }
+interface SectionSubject { readonly section: Section; readonly job: JobSettings }
 interface RoomSubject {
     readonly layout: Layout;
     readonly job: JobSettings;
