@@ -95,6 +95,15 @@ export function depthOf(carrier: Carrier): number | undefined {
     return carrier.perimeter.kind === 'half-beam' ? carrier.perimeter.depth : undefined;
 }
 
+/**
+ * Of two half beams in one corner: equally deep ones are flush, else the shallower dies into the deeper, which runs on over it to the wall. Beside
+ * anything else a half beam dies.
+ */
+export function relationInCorner({ perimeter: own }: WallCarrier, { perimeter: other }: WallCarrier): 'flush' | 'dies' | 'over' {
+    if (own.kind !== 'half-beam' || other.kind !== 'half-beam') return 'dies';
+    return own.depth === other.depth ? 'flush' : own.depth < other.depth ? 'dies' : 'over';
+}
+
 export function isSolid(carrier: Carrier): boolean {
     return carrier.kind === 'line' && carrier.beam.kind === 'solid';
 }

@@ -2,10 +2,10 @@ import { crossing, offset, squareThrough, type Line } from '../plane/line.ts';
 import { reach } from '../plane/point.ts';
 import type { Flank, LineCarrier } from './carriers.ts';
 import type { End, Pass, Run } from './meetings.ts';
-import type { Cut, Piece, Term } from './model.ts';
+import type { Cut, Part, Piece, Term } from './model.ts';
 import { heightsOf } from './offsets.ts';
 import { pieceOf, type Stretch } from './piece.ts';
-import type { Beam, BeamLine, Spot } from './plan.ts';
+import type { Beam, BeamLine, BoxBeam, HalfBeam, Perimeter, Spot } from './plan.ts';
 import { pointOf, type Unit } from './unit.ts';
 
 type StripPart = 'bottom' | 'blocking' | 'beam';
@@ -56,18 +56,22 @@ function edgeOf(flank: Flank, part: StripPart): Line {
 /** What crosses or ends here cuts it in two where it is deeper, or its own runs through. */
 function cutByPass(own: LineCarrier, { line, near, far, relation, through, stem }: Pass, part: StripPart): { before: CutOff; after: CutOff }[] {
     const cutOff = (flank: Flank): CutOff => relation === 'dies'
-        ? { at: endOfDying(own, flank, part), face: flank.face, cut: 'dies', meets: line.name, flank: flank.side, clearOf: 'deeper' }
+        ? { at: endOfDying(own.beam, flank, part), face: flank.face, cut: 'dies', meets: line.name, flank: flank.side, clearOf: 'deeper' }
         : { at: edgeOf(flank, part), face: flank.face, cut: 'between', meets: line.name, flank: flank.side, clearOf: null };
     const cuts = relation === 'dies' || relation === 'flush' && (through || part === 'blocking' && !stem && hasBlocking(own) && !hasBlocking(line));
     return cuts ? [{ before: cutOff(near), after: cutOff(far) }] : [];
 }
 
 /** The face of what it dies into; a bottom ends at the edge of the other's, where that stands out beyond the face at its height. */
-function endOfDying({ beam }: LineCarrier, { of, face, bottom, offsets }: Flank, part: StripPart): Line {
+export function endOfDying(beam: Beam | Perimeter, { of, face, bottom, offsets }: Flank, part: Part): Line {
     const other = of.kind === 'line' ? of.beam : of.perimeter;
-    if (part !== 'bottom' || offsets.bottom <= offsets.face || beam.kind !== 'box' || other.kind !== 'box' && other.kind !== 'half-beam') return face;
+    if (part !== 'bottom' || offsets.bottom <= offsets.face || !isBox(beam) || !isBox(other)) return face;
     const [mine, theirs] = [heightsOf(beam), heightsOf(other)];
     return mine.bottomFoot > theirs.bottomTop && mine.bottomTop < theirs.bottomFoot ? bottom : face;
+}
+
+function isBox(beam: Beam | Perimeter): beam is BoxBeam | HalfBeam {
+    return beam.kind === 'box' || beam.kind === 'half-beam';
 }
 
 /** A beam that has something else inside has no blocking, and none runs through it. */
@@ -78,7 +82,7 @@ function hasBlocking({ beam }: LineCarrier): boolean {
 function cutByEnd(own: LineCarrier, { carrier, relation, near, far, through }: End, part: StripPart): CutOff {
     const meets = carrier.name, { face } = near;
     if (carrier.kind === 'wall' && carrier.perimeter.kind !== 'half-beam') return { at: face, face, cut: 'dies', meets, clearOf: 'wall' };
-    if (relation === 'dies') return { at: endOfDying(own, near, part), face, cut: 'dies', meets, clearOf: 'deeper' };
+    if (relation === 'dies') return { at: endOfDying(own.beam, near, part), face, cut: 'dies', meets, clearOf: 'deeper' };
     if (through && carrier.kind === 'line') return { at: edgeOf(far, part), face, cut: 'runs-through', meets, clearOf: null };
     return { at: edgeOf(near, part), face, cut: 'between', meets, flank: near.side, clearOf: null };
 }

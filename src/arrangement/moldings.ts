@@ -41,7 +41,7 @@ function moldingAt(flank: Flank): Molding | undefined {
 }
 
 function endAt(
-    flank: Flank, own: Molding, { other, cut, outside, endsSquare, splice }: Border, unit: Unit,
+    flank: Flank, own: Molding, { other, cut, outside, endsSquare, splice, behind }: Border, unit: Unit,
 ): { face: Point; back: Point; cut: Cut } | undefined {
     const edge = ({ face }: Flank, beyond: number): Line => offset(face, Math.round(beyond * unit.perTick));
     const [face, back] = [edge(flank, own.beyond), edge(flank, 0 - own.inside)], theirs = moldingAt(other);
@@ -53,6 +53,7 @@ function endAt(
         const own45 = scarfAt(crossing(back, splice)!, flank.base, face, Math.round((own.inside + own.beyond) * unit.perTick));
         return { ...own45, cut: 'splice' };
     }
+    if (behind) return along(behind, 'dies');
     // no corner: what it would turn round is not there
     if (endsSquare) return along(other.back, 'past');
     if (cut === 'dies' || !theirs) return along(edge(other, standsOut(other, own)), 'dies');

@@ -60,7 +60,8 @@ export interface HalfBeam {
     readonly depth: Ticks;
     readonly side: SideBoard;
     readonly bottom?: BottomBoard;
-    readonly blocking?: { readonly thickness: Ticks };
+    /** `clearance`: how far it stands off the face of a deeper half beam that it dies into, square to that face. */
+    readonly blocking?: { readonly thickness: Ticks; readonly clearance?: Ticks };
     readonly cleats?: Cleats;
     readonly wallCleat?: { readonly width: Ticks; readonly height: Ticks };
     readonly molding?: Molding;

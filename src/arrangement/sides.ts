@@ -15,7 +15,11 @@ import { pointOf, type Unit } from './unit.ts';
 export const SHORTEST_OF_SPLICED: Ticks = 12 * TICKS_PER_INCH;
 
 /** A side of a beam between two ends that break it, and where its four corners lie. */
-export interface SideRun extends FlankStretch { readonly face: Stretch; readonly back: Stretch }
+export interface SideRun extends FlankStretch {
+    readonly face: Stretch; readonly back: Stretch;
+    /** What of its face is clear between the corners of the coffers. */
+    readonly clear: Stretch;
+}
 
 /** The stretches of all flanks, with those cut in several in which a side is spliced. */
 export function splicedStretches(stretches: readonly FlankStretch[], { walls, lines }: Pick<Plan, 'walls' | 'lines'>, unit: Unit): readonly FlankStretch[] {
@@ -45,16 +49,21 @@ function dividedAt(stretch: FlankStretch, spots: readonly Spot[], unit: Unit): F
 /** Where a side lies that is cut for a stretch of a flank. */
 export function sideRunOf({ flank, start, end, nth }: FlankStretch): SideRun[] {
     const [a, b] = [endPoints(flank, start), endPoints(flank, end)];
-    return a && b ? [{ flank, start, end, nth, face: { from: a.face, to: b.face }, back: { from: a.back, to: b.back } }] : [];
+    if (!a || !b) return [];
+    const clear = (border: Border, face: Point): Point => (border.behind ? crossing(flank.face, border.other.face) ?? face : face);
+    return [{
+        flank, start, end, nth, face: { from: a.face, to: b.face }, back: { from: a.back, to: b.back }, clear: { from: clear(start, a.face), to: clear(end, b.face) },
+    }];
 }
 
 /**
  * The four-point rule: own face f and back k, the other's face F and back K. Mitered: f x F and k x K. Running past: f x K, k x K.
- * Butted against it, or dying into it: f x F, k x F. One that runs past where the other has no side ends at its bottom, where that is wider than
+ * Butted against it, or dying into it: f x F, k x F; over what dies into it, as far as the wall. One that runs past where the other has no side ends at its bottom, where that is wider than
  * the channel: it would be let into the side that is not there.
  */
-function endPoints({ face, back }: Flank, { other, cut, endsSquare, splice }: Border): { face: Point; back: Point } | undefined {
-    if (splice) return { face: crossing(face, splice)!, back: crossing(back, splice)! };
+function endPoints({ face, back }: Flank, { other, cut, endsSquare, splice, behind: wall }: Border): { face: Point; back: Point } | undefined {
+    const stop = splice ?? wall, [stopsFace, stopsBack] = stop ? [crossing(face, stop), crossing(back, stop)] : [];
+    if (stop) return stopsFace && stopsBack && { face: stopsFace, back: stopsBack };
     const behindIt = endsSquare && isLetIn(other) ? other.bottom : other.back;
     const far = cut === 'past' ? behindIt : other.face;
     const behind = cut === 'butt' || cut === 'dies' ? other.face : behindIt;
@@ -68,7 +77,7 @@ function isLetIn({ offsets }: Flank): boolean {
 
 /** `coffers`: the numbers of those that it looks into. */
 export function sideOf(run: SideRun, coffers: readonly number[], unit: Unit): Piece | undefined {
-    const { flank, start, end, face, back, nth } = run;
+    const { flank, start, end, face, back, clear, nth } = run;
     const beam = beamOf(flank)!, side = beam.kind === 'box' ? beam[flank.side] : beam.side;
     const way = directionOf(flank.base);
     return pieceOf({
@@ -76,9 +85,9 @@ export function sideOf(run: SideRun, coffers: readonly number[], unit: Unit): Pi
         cuts: [start.cut ?? 'dies', end.cut ?? 'dies'], meets: [start.other.of.name, end.other.of.name], at: [start.other.side, end.other.side],
         width: flank.offsets.face - flank.offsets.back, top: side.heldDown, foot: heightsOf(beam).sideFoot,
         why: [
-            { what: 'clear', of: flank.of.name, ticks: reach(face.from, face.to, way) },
-            { what: 'end', of: start.other.of.name, ticks: reach(back.from, face.from, way) },
-            { what: 'end', of: end.other.of.name, ticks: reach(face.to, back.to, way) },
+            { what: 'clear', of: flank.of.name, ticks: reach(clear.from, clear.to, way) },
+            { what: 'end', of: start.other.of.name, ticks: reach(back.from, clear.from, way) },
+            { what: 'end', of: end.other.of.name, ticks: reach(clear.to, back.to, way) },
         ],
     }, unit);
 }

@@ -1,8 +1,9 @@
 import { crossing, directionOf, offset, squareThrough, type Line } from '../plane/line.ts';
 import { angleOnTheRight } from '../plane/angle.ts';
 import { reach, type Point } from '../plane/point.ts';
-import type { WallCarrier } from './carriers.ts';
+import { relationInCorner, type WallCarrier } from './carriers.ts';
 import { isOutside } from './corners.ts';
+import { endOfDying } from './line-strips.ts';
 import type { Cut, Part, Piece, Term } from './model.ts';
 import { heightsOf } from './offsets.ts';
 import { pieceOf, type Stretch } from './piece.ts';
@@ -14,7 +15,8 @@ import { pointOf, type Unit } from './unit.ts';
  * What runs along a wall, from the wall out: the band, or a half beam's bottom, blocking and wall cleat. Corners, common practice, no
  * source: within 10 degrees of square the wall that lies nearer east-west runs to the other wall, and the other ends at its edge;
  * round an outside corner of half beams it runs on to the other's edge, and the other ends at its wall. All other corners, and
- * bands round every outside corner, are mitered. Half beams die into the face of a band; both run to a bare wall. `planned`: the plan's, with their splices.
+ * bands round every outside corner, are mitered. Half beams die into the face of a band; both run to a bare wall. Of half beams of two depths the deeper runs to
+ * the wall and the shallower dies into it, as lines do, its blocking clear of that. `planned`: the plan's, with their splices.
  */
 export function stripsOfWalls(walls: readonly WallCarrier[], planned: readonly Wall[], unit: Unit): Piece[] {
     return walls.flatMap((wall, i) => partsOf(wall, unit).flatMap(part => {
@@ -36,6 +38,8 @@ interface WallPart {
     readonly top: number;
     readonly foot: number;
     readonly scribe?: number;
+    /** What it stays off a deeper half beam, and then off a band or a bare wall at its other end as well. */
+    readonly clearance?: number;
 }
 
 function partsOf({ perimeter }: WallCarrier, unit: Unit): WallPart[] {
@@ -46,7 +50,7 @@ function partsOf({ perimeter }: WallCarrier, unit: Unit): WallPart[] {
             const { bottomTop, bottomFoot, blockingFoot } = heightsOf(perimeter);
             const { blocking, bottom, wallCleat, inside, scribe } = perimeter;
             const parts: (WallPart | undefined)[] = [
-                blocking && { part: 'blocking', width: inside, edge: wall => wall.right.blocking, top: 0, foot: blockingFoot },
+                blocking && { part: 'blocking', width: inside, edge: wall => wall.right.blocking, top: 0, foot: blockingFoot, clearance: (blocking.clearance ?? 0) * unit.perTick },
                 wallCleat && { part: 'wall-cleat', width: wallCleat.width, edge: wallCleatEdge(unit), top: bottomTop - wallCleat.height, foot: bottomTop },
                 bottom && { part: 'bottom', width: 0, edge: wall => wall.right.bottom, top: bottomTop, foot: bottomFoot, ...scribe !== undefined && { scribe } },
             ];
@@ -65,7 +69,8 @@ function wallCleatEdge(unit: Unit): (wall: WallCarrier) => Line {
 interface CornerCut { readonly atWall: Point; readonly atEdge: Point; readonly cut: Cut; readonly meets: string }
 
 function pieces(part: WallPart, before: WallCarrier, wall: WallCarrier, after: WallCarrier, spots: readonly Spot[], unit: Unit): Piece[] {
-    const start = cornerCut(part, before, wall, wall), end = cornerCut(part, wall, after, wall);
+    const clear = [before, after].some(other => isDeeper(other, wall)) ? part.clearance ?? 0 : 0;
+    const start = cornerCut(part, before, wall, wall, clear), end = cornerCut(part, wall, after, wall, clear);
     if (!start || !end) return [];
     const { base } = wall.right, edge = part.edge(wall);
     const splices = spots.map((spot): CornerCut => {
@@ -92,8 +97,12 @@ function piece(part: WallPart, wall: WallCarrier, nth: number, start: CornerCut,
     }, unit);
 }
 
-/** The end of `own` in the corner where the wall `before` ends and `after` starts. */
-function cornerCut(part: WallPart, before: WallCarrier, after: WallCarrier, own: WallCarrier): CornerCut | undefined {
+function isDeeper(other: WallCarrier, own: WallCarrier): boolean {
+    return other.perimeter.kind === 'half-beam' && relationInCorner(own, other) === 'dies';
+}
+
+/** The end of `own` in the corner where the wall `before` ends and `after` starts. `clear`: what it stays off what it dies into. */
+function cornerCut(part: WallPart, before: WallCarrier, after: WallCarrier, own: WallCarrier, clear: number): CornerCut | undefined {
     const other = own === before ? after : before, meets = other.name;
     const along = (line: Line, cut: Cut): CornerCut | undefined => {
         const atWall = crossing(own.right.base, line), atEdge = crossing(part.edge(own), line);
@@ -105,9 +114,12 @@ function cornerCut(part: WallPart, before: WallCarrier, after: WallCarrier, own:
         return atWall && atEdge ? { atWall, atEdge, cut: outside ? 'outside-miter' : 'miter', meets } : along(squareThrough(own.right.base, after.start), 'square');
     };
     const kinds = [own.perimeter.kind, other.perimeter.kind];
-    if (kinds[0] === 'half-beam' && kinds[1] === 'band') return along(other.right.face, 'dies');
+    if (kinds[0] === 'half-beam' && kinds[1] === 'band') return along(offset(other.right.face, clear), 'dies');
+    if (kinds[0] === 'half-beam' && kinds[1] === 'half-beam' && relationInCorner(own, other) !== 'flush') {
+        return along(isDeeper(other, own) ? offset(endOfDying(own.perimeter, other.right, part.part), clear) : other.right.base, 'dies');
+    }
     if (outside && !kinds.includes('half-beam')) return mitered();
-    if (kinds[0] !== kinds[1]) return along(other.right.base, 'dies');
+    if (kinds[0] !== kinds[1]) return along(offset(other.right.base, clear), 'dies');
     if (!square || outside && kinds[0] === 'band') return mitered();
     const runs = runsPast(own, other);
     if (outside) return runs ? along(part.edge(other), 'runs-through') : along(other.right.base, 'between');

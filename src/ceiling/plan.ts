@@ -139,7 +139,7 @@ function perimeterOf(own: Outlined['around'][string], job: JobSettings, spare: n
 }
 
 function halfBeamOf({ width, section, perimeter: { scribe } }: Pick<HalfBeam, 'width' | 'section' | 'perimeter'>, job: JobSettings, spare: number): PlannedHalf {
-    const { depth, left, bottom, blocking, cleats, molding } = beamOf({ section }, job, { relief: 0, clearance: 0 });
+    const { depth, left, bottom, blocking, cleats, molding } = beamOf({ section }, job, { relief: 0, clearance: clearanceOf({ section }, job) });
     return {
         kind: 'half-beam', inside: width.ticks + spare, depth, side: left, ...scribe && { scribe: scribe.value }, ...bottom && { bottom: { ...bottom, play: 0 } }, ...blocking && { blocking },
         ...molding && { molding }, ...cleats && { cleats, wallCleat: { width: cleats.width, height: cleats.height } },
@@ -232,7 +232,7 @@ export function arrangementTroubles({ troubles }: Pick<Arrangement, 'troubles'>,
                 const [a, b] = trouble.between, line = [b, a].find(name => lines.some(one => one.name === name)) ?? trouble.on;
                 return [{ kind: 'line-goes-nowhere', line, why: { kind: trouble.kind, on: trouble.on, other: line === a ? b : a, by: trouble.by }, at: ofLine(line) }];
             }
-            case 'unlike-half-beams': return [{ kind: 'not-supported', what: `half beams of two depths along the ${trouble.walls[0]} and the ${trouble.walls[1]} wall, in one corner`, instead: 'half beams of one depth', at: at(...trouble.walls)! }];
+            case 'unlike-half-beams': return [{ kind: 'not-supported', what: `half beams of two depths along the walls ${listed(trouble.walls)}, which meet in an outside corner`, instead: 'half beams of one depth', at: at(...trouble.walls)! }];
             case 'panel-with-a-hole': return [{ kind: 'not-supported', what: `a panel over coffer ${trouble.coffer}, in which beams stand free: it would have a hole`, instead: 'a panel without a `stock`, whose sheets you order by the area of the room', at: beams?.profile.back?.stock?.at ?? at(trouble.line) ?? room.at }];
             case 'unlike-outside-corner': return [{
                 kind: 'not-supported', what: `a half beam along one and a band along the other of the walls ${listed(trouble.walls)}, which meet in an outside corner`,

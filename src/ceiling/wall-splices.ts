@@ -104,6 +104,10 @@ export function placeOnWall({ from, to }: ShapedWall, spot: Parameters<typeof pl
 function standsOff(own: Edging, other: Edging | null, wall: ShapedWall, outside: boolean): Ticks {
     const level = isLevel(wall);
     if (outside) return own.kind === other?.kind && (own.kind === 'band' || level) ? -other.reach.ticks : 0;
+    // of two depths the deeper runs to the wall, and the shallower ends at its face
+    if (own.kind === 'half-beam' && other?.kind === 'half-beam' && own.section.depth.ticks !== other.section.depth.ticks) {
+        return own.section.depth.ticks < other.section.depth.ticks ? other.reach.ticks : 0;
+    }
     if (own.kind === other?.kind) return level ? 0 : other.kind === 'band' ? other.reach.ticks : other.width.ticks;
     return own.kind === 'half-beam' && other?.kind === 'band' ? other.reach.ticks : 0;
 }

@@ -87,7 +87,7 @@ function cutBetween(setting: Setting, line: Line, { exact, cut, named }: Pair, p
 }
 
 /** What each end adds to what is clear between the faces: terms of nothing are left away. */
-function reachesOf({ strip: { ends, why, way } }: Lie): readonly number[] {
+export function reachesOf({ strip: { ends, why, way } }: Lie): readonly number[] {
     const terms = why.filter(({ what }) => what === 'end'), [first, second] = terms;
     const atStart = terms.length === 2 || first?.of === ends[0].meets ? first?.ticks ?? 0 : 0;
     const atEnd = terms.length === 2 ? second!.ticks : atStart === 0 ? first?.ticks ?? 0 : 0;

@@ -7,7 +7,7 @@ import { degreesOf } from './ends.ts';
 import { edgesOf, type Pair } from './lie.ts';
 import type { EndCut, Piece } from './model.ts';
 import { pieceOf } from './piece.ts';
-import { clearTerm, sideTerm } from './runs.ts';
+import { clearTerm, reachesOf, sideTerm } from './runs.ts';
 import { sectionAt, sidesOf } from '../ceiling/flanks.ts';
 import { endsOf, type Setting } from './setting.ts';
 import type { Work } from './work.ts';
@@ -23,10 +23,17 @@ function placeAlongLine({ exact: { strip }, named: { bay } }: Pair, low: string)
 }
 
 /** The coffer, and the thickness of every side that it is mitered with or runs past. */
-export function whyOfSide({ exact: { back, cuts, meets, at, strip: { coffers } }, cut }: Pick<Pair, 'exact' | 'cut'>, runs: Direction, setting: Setting): WhyTerm[] {
+export function whyOfSide({ exact, cut }: Pick<Pair, 'exact' | 'cut'>, runs: Direction, setting: Setting): WhyTerm[] {
+    const { back, cuts, meets, at, strip: { coffers } } = exact;
     let reach = 0;
     const past: WhyTerm[] = [];
+    const beyond = reachesOf(exact);
     meets.forEach((name, i) => {
+        if (cuts[i] === 'dies' && name !== null && runsOver(exact.strip.of, name, setting)) {
+            const over = Math.round(beyond[i]!);
+            reach += over;
+            past.push(term(`over the ${name} half-beam`, 1, over));
+        }
         if (cuts[i] !== 'miter' && cuts[i] !== 'past') return;
         const section = setting.sectionAt(name!, at[i])!;
         reach += section.sideThickness.ticks;
@@ -35,6 +42,11 @@ export function whyOfSide({ exact: { back, cuts, meets, at, strip: { coffers } }
     const clear = Math.round(back) - reach, cutClear = Math.round(cut.back) - reach;
     if (cuts.includes('splice')) return [inPieces(cuts, clear, cutClear), ...past];
     return [clearTerm(setting, runs, coffers.length, clear, cutClear), ...past];
+}
+
+/** Over a shallower half beam in its corner a side runs on to the wall. */
+function runsOver(own: string, other: string, { isWall, beam }: Setting): boolean {
+    return isWall(own) && isWall(other) && (beam(other)?.section.depth.ticks ?? Infinity) < beam(own)!.section.depth.ticks;
 }
 
 /**

@@ -87,8 +87,9 @@ const rooms: fc.Arbitrary<{ shape: RoomShape; wide: number; high: number; walls:
 });
 
 const perimeters = fc.constantFrom('band', 'half-beam', 'none');
-const perimeter = (kind: string, half: number, splices: string): string => kind === 'band' ? `kind band; stock board-8; splices ${splices}`
-    : kind === 'half-beam' ? `kind half-beam; width ${size(half)}; splices ${splices}` : 'kind none';
+/** `beams`: of a half beam another depth than the grid's. */
+const perimeter = (kind: string, half: number, splices: string, beams?: string): string => kind === 'band' ? `kind band; stock board-8; splices ${splices}`
+    : kind === 'half-beam' ? `kind half-beam; width ${size(half)}; splices ${splices}${beams ? `; beams ${beams}` : ''}` : 'kind none';
 
 /** In so many equal coffers, or lines at shares of the room. */
 const division = fc.oneof(
@@ -112,12 +113,13 @@ const laying = fc.constantFrom('', '', '', '', 'lay-north-south split', 'lay-nor
 export const randomCeilings: fc.Arbitrary<RandomCeiling> = fc.record({
     room: rooms, north: division, east: division, lines: fc.uniqueArray(line, { maxLength: 4, selector: ({ name }) => name }),
     around: perimeters, own: fc.array(fc.option(perimeters, { nil: undefined, freq: 1 }), { minLength: 8, maxLength: 8 }),
+    depths: fc.array(fc.option(fc.boolean(), { nil: undefined, freq: 1 }), { minLength: 8, maxLength: 8 }),
     half: inches(1, 5), longest: fc.option(fc.integer({ min: 8, max: 12 }), { nil: undefined, freq: 1 }), alike: fc.boolean(),
     deep: fc.boolean(), kind: fc.constantFrom('', '', '', '-butted', '-butted', '-under', '-let-in', '-bench', '-molded', '-solid', '-unlike', '-unlike', '-unlike-butted', '-unlike-under', '-unlike-let-in', '-unlike-bench', '-unlike-molded'), crown: fc.integer({ min: 0, max: 5 }), through: fc.constantFrom('north-south', 'east-west'),
     crossings: fc.uniqueArray(fc.record({ up: fc.constantFrom('1', '2'), level: fc.constantFrom('A', 'B'), which: fc.boolean() }), { maxLength: 2, selector: ({ up, level }) => level + up }),
     laying,
 }).map(made => {
-    const { room: { shape, walls, diagonal }, through, lines, around, half, longest } = made, splices = longest ? 'on-crossings' : 'never';
+    const { room: { shape, walls, diagonal }, through, lines, around, half, longest, depths } = made, splices = longest ? 'on-crossings' : 'never';
     const isUnlike = made.kind.includes('unlike'), beams = (deep: boolean, alike = false): string => `${deep ? 'deep' : 'low'}${alike ? made.kind.replace('-unlike', '') : made.kind}`;
     const spacing = ({ count, shares }: Division, side: string, whole: number): string =>
         count > 0 ? `coffers-${side} ${count}` : `lines-${side} ${shares.map(share => size(Math.round(whole * share * 8) / 8)).join(', ')}`;
@@ -132,7 +134,7 @@ export const randomCeilings: fc.Arbitrary<RandomCeiling> = fc.record({
             'edition 1', ...longest ? [`job "Den" { longest-board ${longest}' }`] : [], `from "./yard.coffer" use ${NAMES}`, '', 'room den {',
             ...walls.map(({ way, length }, i) => {
                 const own = made.alike ? undefined : made.own[i];
-                return `  wall w${i + 1}${length === null ? '' : ` ${size(length)}`}${diagonal || length === null ? '' : ` heading ${way}`}${own ? ` { perimeter { ${perimeter(own, half, splices)} } }` : ''}`;
+                return `  wall w${i + 1}${length === null ? '' : ` ${size(length)}`}${diagonal || length === null ? '' : ` heading ${way}`}${own ? ` { perimeter { ${perimeter(own, half, splices, depths[i] === undefined ? undefined : beams(depths[i]))} } }` : ''}`;
             }),
             ...diagonal ? [`  ${diagonal}`] : [],
             ...made.crown < 2 ? [`  trim { stock crown; spring 38°${made.crown === 0 ? '; corners coped' : ''} }`] : [],

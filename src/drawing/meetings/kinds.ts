@@ -83,8 +83,8 @@ function cornersOf({ walls, around, beams }: Ceiling): readonly Found[] {
         const turn = v.x * u.y - v.y * u.x, angle = between(u, v), outside = turn < 0;
         if (Math.abs(turn) < 0.02) return [];
         const name = (each: Band | HalfBeam | null): string => (each === null ? 'a bare wall' : each.kind === 'band' ? 'a band' : 'a half beam');
-        const both = [name(own), name(other)].sort(),
-            what = both[0] === both[1] ? `Two ${both[0]!.slice(2)}s` : `${both[0]!.replace(/^a/u, 'A')} and ${both[1]}`;
+        const both = [name(own), name(other)].sort(), depths = [own, other].flatMap(each => (each?.kind === 'half-beam' ? [each.section.depth.ticks] : []));
+        const what = depths.length === 2 && depths[0] !== depths[1] ? 'Half beams of two depths' : both[0] === both[1] ? `Two ${both[0]!.slice(2)}s` : `${both[0]!.replace(/^a/u, 'A')} and ${both[1]}`;
         return [{
             kind: 'corner', title: `${what} in an ${outside ? 'outside' : 'inside'} corner${askew(angle)}`, place: `walls ${before.name} and ${wall.name}`,
             at: wall.from, along: own ? { x: u.x, y: u.y } : { x: -v.x, y: -v.y },

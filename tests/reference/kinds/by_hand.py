@@ -269,6 +269,18 @@ one, A = line((3.5 + c + 3.5, 0), S), line((0, 3.5 + d + 3.5), E)
 side(J, 'side-1-1-west', one, 'R', (north, 'R', 'dies'), (A, 'L', 'miter'))
 side(J, 'side-north-1', north, 'R', (west, 'R', 'miter'), (east, 'R', 'miter'))
 length(J, 'bottom-1', 128 - 7); length(J, 'bottom-A-2', c + 1.5); length(J, 'blocking-1', 128 - 7 - .25)
+# half beams of 2 3/4 in the north and the south, deeper than the lines and than those of 2 1/2 in the east and the west, which die into them
+J = 'half-beams-of-two-depths'
+c, d = (180 - 6.5 - 14) / 3, (132 - 7 - 7) / 2
+north, east, south, west = half((0, 0), E, 2.75), half((180, 0), S, 2.5), half((180, 132), (-1, 0), 2.75), half((0, 132), (0, -1), 2.5)
+one, A = line((3.25 + c + 3.5, 0), S), line((0, 3.5 + d + 3.5), E)
+side(J, 'side-north-1', north, 'R', (bare((0, 132), (0, -1)), 'R', 'dies'), (bare((180, 0), S), 'R', 'dies'))
+side(J, 'side-west-1', west, 'R', (A, 'L', 'miter'), (north, 'R', 'dies'))
+side(J, 'side-east-2', east, 'R', (A, 'R', 'miter'), (south, 'R', 'dies'))
+side(J, 'side-1-1-west', one, 'R', (north, 'R', 'dies'), (A, 'L', 'miter'))
+side(J, 'side-A-1-north', A, 'L', (one, 'R', 'miter'), (west, 'R', 'miter'))
+length(J, 'bottom-north', 180); length(J, 'bottom-west', 132 - 7); length(J, 'blocking-west', 132 - 7 - .25); length(J, 'cleat-east-wall', 132 - 7)
+length(J, 'bottom-A-1', c + 1.5)
 # as deep as the others, A dies into them: their sides run from band to band
 J = 'dies-by-choice'
 c = (180 - 1.5 - 14) / 3
