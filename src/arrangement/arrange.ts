@@ -12,7 +12,7 @@ import { stripsOfLine } from './line-strips.ts';
 import { meetingsOf, type Meetings } from './meetings.ts';
 import { moldingOf } from './moldings.ts';
 import type { Arrangement, Joint, LineRun, Piece } from './model.ts';
-import { panelsOf, roundTroubles } from './panels.ts';
+import { panelsOf } from './panels.ts';
 import type { Plan } from './plan.ts';
 import { cleatsOf, countedAlong, sideOf, sideRunOf, splicedStretches, type SideRun } from './sides.ts';
 import { trimsOf } from './trims.ts';
@@ -57,7 +57,6 @@ export function arrange(plan: Plan, { like, met = meet(plan) }: { readonly like?
 
     const coffers = numberedCoffers(loops);
     if (!like) crowdedCorners(coffers, plan.trims ?? [], unit, troubles);
-    if (plan.panel) roundTroubles(coffers, troubles);
     if (troubles.length > 0) return nothing(troubles);
     const stretches = brokenStretches(walks, faceless), turned = like?.turned ?? turnedIn(stretches, unit);
     const runs = splicedStretches(withTurned(stretches, turned), plan, unit).flatMap(sideRunOf), edges = edgesByFlank(coffers);
@@ -70,19 +69,20 @@ export function arrange(plan: Plan, { like, met = meet(plan) }: { readonly like?
         if (molding) moldings.push(molding);
     }
     const trims = (plan.trims ?? []).flatMap(trim => coffers.flatMap(coffer => trimsOf(coffer, trim, unit)));
+    const panels = plan.panel && panelsOf(plan.panel, coffers, unit, like?.panelCuts);
     const pieces = [
         ...sides.values(), ...countedAlong(cleats), ...meetings.runs.flatMap((run, i) => stripsOfLine(run, plan.lines[i]!, unit)),
-        ...stripsOfWalls(walls, plan.walls, unit), ...moldings, ...trims.flat(), ...plan.panel ? panelsOf(plan.panel, coffers, unit, like?.pieces) : [],
+        ...stripsOfWalls(walls, plan.walls, unit), ...moldings, ...trims.flat(), ...panels?.pieces ?? [],
     ];
     let joints: Joint[] | undefined;
     return {
-        coffers: coffers.map(coffer => cofferOf(coffer, unit)), pieces, troubles, faceless, turned,
+        coffers: coffers.map(coffer => cofferOf(coffer, unit)), pieces, troubles, faceless, turned, panelCuts: panels?.cuts ?? new Map(),
         get joints() { return joints ??= jointsOf({ pieces, sides, trims, walls }); },
     };
 }
 
 function nothing(troubles: readonly Trouble[]): Arrangement {
-    return { coffers: [], pieces: [], joints: [], troubles, faceless: new Map(), turned: new Set() };
+    return { coffers: [], pieces: [], joints: [], troubles, faceless: new Map(), turned: new Set(), panelCuts: new Map() };
 }
 
 function roomTroubles(plan: Plan, walls: readonly WallCarrier[], troubles: Trouble[]): void {

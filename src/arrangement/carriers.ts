@@ -1,5 +1,6 @@
 import { lineBetween, lineThrough, offset, turnedRound, type Line } from '../plane/line.ts';
 import type { Point, Vector } from '../plane/point.ts';
+import type { Ticks } from '../quantity/ticks.ts';
 import { offsetsOfBeam, offsetsOfWall, type Offsets } from './offsets.ts';
 import type { Beam, BeamLine, Perimeter, Wall } from './plan.ts';
 import { pointOf, type Unit } from './unit.ts';
@@ -92,18 +93,24 @@ export function flankLooking(carrier: Carrier, way: Vector): Flank | undefined {
 
 export function depthOf(carrier: Carrier): number | undefined {
     if (carrier.kind === 'line') return carrier.beam.depth;
-    return carrier.perimeter.kind === 'half-beam' ? carrier.perimeter.depth : undefined;
+    return isBeam(carrier.perimeter) ? carrier.perimeter.depth : undefined;
+}
+
+/** Half of a box or of a timber: a beam along the wall, and no band. */
+export function isBeam(perimeter: Perimeter): perimeter is Extract<Perimeter, { readonly depth: Ticks }> {
+    return perimeter.kind === 'half-beam' || perimeter.kind === 'half-timber';
 }
 
 /**
- * Of two half beams in one corner: equally deep ones are flush, else the shallower dies into the deeper, which runs on over it to the wall. Beside
- * anything else a half beam dies.
+ * Of two half beams in one corner: equally deep ones are flush, and a box dies into a timber; else the shallower dies into the deeper, which runs on over it to
+ * the wall. Beside anything else a half beam dies.
  */
 export function relationInCorner({ perimeter: own }: WallCarrier, { perimeter: other }: WallCarrier): 'flush' | 'dies' | 'over' {
-    if (own.kind !== 'half-beam' || other.kind !== 'half-beam') return 'dies';
-    return own.depth === other.depth ? 'flush' : own.depth < other.depth ? 'dies' : 'over';
+    if (!isBeam(own) || !isBeam(other)) return 'dies';
+    if (own.depth !== other.depth) return own.depth < other.depth ? 'dies' : 'over';
+    return own.kind === other.kind ? 'flush' : own.kind === 'half-timber' ? 'over' : 'dies';
 }
 
 export function isSolid(carrier: Carrier): boolean {
-    return carrier.kind === 'line' && carrier.beam.kind === 'solid';
+    return carrier.kind === 'line' ? carrier.beam.kind === 'solid' : carrier.perimeter.kind === 'half-timber';
 }

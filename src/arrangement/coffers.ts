@@ -13,6 +13,8 @@ export interface WalkedCoffer {
     readonly number: number; readonly outer: CofferLoop; readonly holes: readonly CofferLoop[];
     /** Every flank that it lies between, in the order of its walk. */
     readonly round: readonly Flank[];
+    /** The same round what stands free in it. */
+    readonly roundHoles: readonly (readonly Flank[])[];
 }
 
 /** Loops that are walked clockwise are coffers; those walked the other way go round what stands free in the smallest coffer about them. */
@@ -22,12 +24,15 @@ export function numberedCoffers(loops: readonly WalkedLoop[]): WalkedCoffer[] {
         return { loop, round, corners, area: twiceArea(corners), extent: extentOf(corners) };
     });
     const outer = measured.filter(({ area }) => area > 0n), inner = measured.filter(({ area }) => area < 0n);
-    const holes = new Map<CofferLoop, CofferLoop[]>();
+    const holes = new Map<CofferLoop, typeof measured>();
     for (const hole of inner) {
         const about = outer.filter(({ corners }) => placeIn(corners, hole.corners[0]!) === 'inside').sort((a, b) => (a.area < b.area ? -1 : 1))[0];
-        if (about) holes.set(about.loop, [...holes.get(about.loop) ?? [], hole.loop]);
+        if (about) holes.set(about.loop, [...holes.get(about.loop) ?? [], hole]);
     }
-    return inRows(outer).map(({ loop, round }, i) => ({ number: i + 1, outer: loop, holes: holes.get(loop) ?? [], round }));
+    return inRows(outer).map(({ loop, round }, i) => {
+        const own = holes.get(loop) ?? [];
+        return { number: i + 1, outer: loop, holes: own.map(hole => hole.loop), round, roundHoles: own.map(hole => hole.round) };
+    });
 }
 
 /**

@@ -1,5 +1,5 @@
 import { turn, type Line } from '../plane/line.ts';
-import { flanksOf, relationInCorner, type Flank, type WallCarrier } from './carriers.ts';
+import { flanksOf, isBeam, relationInCorner, type Flank, type WallCarrier } from './carriers.ts';
 import { isOutside, sideCut, type SideCut } from './corners.ts';
 import type { Meetings, Pass, Run } from './meetings.ts';
 import type { Plan } from './plan.ts';
@@ -80,12 +80,11 @@ function wallCorner(before: WallCarrier, after: WallCarrier, own: WallCarrier, p
     const other = own === before ? after : before;
     const outside = isOutside(before.right, after.right);
     const [a, b] = [own.perimeter, other.perimeter], walls = [before.name, after.name] as const;
-    const both = a.kind === 'half-beam' && b.kind === 'half-beam';
-    if (both && outside && a.depth !== b.depth) troubles?.push({ kind: 'unlike-half-beams', walls, depths: own === before ? [a.depth, b.depth] : [b.depth, a.depth] });
-    if (outside && !both && [a.kind, b.kind].includes('half-beam') && [a.kind, b.kind].includes('band')) troubles?.push({ kind: 'unlike-outside-corner', walls });
+    const both = isBeam(a) && isBeam(b), relation = relationInCorner(own, other);
+    if (both && outside && relation !== 'flush') troubles?.push({ kind: 'unlike-half-beams', walls, depths: own === before ? [a.depth, b.depth] : [b.depth, a.depth] });
+    if (outside && !both && (isBeam(a) || isBeam(b)) && [a.kind, b.kind].includes('band')) troubles?.push({ kind: 'unlike-outside-corner', walls });
     if (turn(before.right.base, after.right.base) === 0 && before.right.offsets.face !== after.right.offsets.face) troubles?.push({ kind: 'step-in-a-wall', walls });
     if (a.kind !== 'half-beam') return { other: other.right, outside, cut: null };
-    const relation = relationInCorner(own, other);
     const cut = relation === 'flush' ? sideCut(own.right, other.right, outside, plan.corners, undefined) : 'dies';
     return { other: other.right, outside, cut, ...relation === 'over' && { behind: other.right.base } };
 }

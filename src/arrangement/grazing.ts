@@ -1,6 +1,6 @@
 import { crossing, offset, type Line } from '../plane/line.ts';
 import { lengthOf, reach, type Point } from '../plane/point.ts';
-import type { Flank, LineCarrier, WallCarrier } from './carriers.ts';
+import { isBeam, type Flank, type LineCarrier, type WallCarrier } from './carriers.ts';
 import { ROUNDING } from './faceless.ts';
 import type { Run } from './meetings.ts';
 import { heightsOf } from './offsets.ts';
@@ -44,11 +44,11 @@ export function grazingTroubles(runs: readonly Run[], walls: readonly WallCarrie
 
 /** From the ceiling down, in ticks: how far what stands at the wall reaches. A wall and its band reach below all beams. */
 function footOf({ perimeter }: WallCarrier): number {
-    return perimeter.kind === 'half-beam' ? perimeter.depth : Infinity;
+    return isBeam(perimeter) ? perimeter.depth : Infinity;
 }
 
 function topOfBottom({ perimeter }: WallCarrier): number {
-    return perimeter.kind === 'half-beam' ? heightsOf(perimeter).bottomTop : Infinity;
+    return perimeter.kind === 'half-beam' ? heightsOf(perimeter).bottomTop : perimeter.kind === 'half-timber' ? 0 : Infinity;
 }
 
 /** Where its bottom hangs; a timber is all of it. */

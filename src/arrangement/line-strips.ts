@@ -1,6 +1,6 @@
 import { crossing, offset, squareThrough, type Line } from '../plane/line.ts';
 import { reach } from '../plane/point.ts';
-import type { Flank, LineCarrier } from './carriers.ts';
+import { isBeam, type Flank, type LineCarrier } from './carriers.ts';
 import type { End, Pass, Run } from './meetings.ts';
 import type { Cut, Part, Piece, Term } from './model.ts';
 import { heightsOf } from './offsets.ts';
@@ -81,7 +81,7 @@ function hasBlocking({ beam }: LineCarrier): boolean {
 
 function cutByEnd(own: LineCarrier, { carrier, relation, near, far, through }: End, part: StripPart): CutOff {
     const meets = carrier.name, { face } = near;
-    if (carrier.kind === 'wall' && carrier.perimeter.kind !== 'half-beam') return { at: face, face, cut: 'dies', meets, clearOf: 'wall' };
+    if (carrier.kind === 'wall' && !isBeam(carrier.perimeter)) return { at: face, face, cut: 'dies', meets, clearOf: 'wall' };
     if (relation === 'dies') return { at: endOfDying(own.beam, near, part), face, cut: 'dies', meets, clearOf: 'deeper' };
     if (through && carrier.kind === 'line') return { at: edgeOf(far, part), face, cut: 'runs-through', meets, clearOf: null };
     return { at: edgeOf(near, part), face, cut: 'between', meets, flank: near.side, clearOf: null };

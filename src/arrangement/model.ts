@@ -18,6 +18,8 @@ export interface Arrangement {
     readonly faceless: Faceless;
     /** Sides too near to an outside corner to end against another, which ends against them. */
     readonly turned: ReadonlySet<string>;
+    /** By coffer: how the panel over it is made. */
+    readonly panelCuts: ReadonlyMap<number, PanelCut>;
 }
 
 /**
@@ -26,6 +28,12 @@ export interface Arrangement {
  */
 export type Faceless = ReadonlyMap<string, NoSide | null>;
 export interface NoSide { readonly of: string; readonly flank: 'left' | 'right'; readonly nth: number }
+
+/**
+ * How the panel over a coffer is made: along or across which way it is parted beside what stands free in it, how each of these parts lies, and in how many it
+ * comes along that and across.
+ */
+export interface PanelCut { readonly way: Vector; readonly parted: 'along' | 'across'; readonly parts: readonly { readonly way: Vector; readonly along: number; readonly across: number }[] }
 
 /** A line on its way from what it begins at to what it ends at. Places in ticks, along it, as far as its direction counts them from x and y = 0. */
 export interface LineRun { readonly line: string; readonly start: LineEnd; readonly end: LineEnd; readonly passes: readonly Passing[] }

@@ -28,6 +28,7 @@ export function offsetsOfWall(perimeter: Perimeter): Offsets {
     switch (perimeter.kind) {
         case 'bare': return { face: 0, back: 0, bottom: 0, blocking: 0 };
         case 'band': return { face: perimeter.thickness, back: perimeter.thickness, bottom: perimeter.thickness, blocking: perimeter.thickness };
+        case 'half-timber': return { face: perimeter.width, back: perimeter.width, bottom: perimeter.width, blocking: perimeter.width };
         case 'half-beam': return {
             face: perimeter.inside + perimeter.side.thickness, back: perimeter.inside, blocking: perimeter.inside,
             bottom: perimeter.inside + beyondTheBack(perimeter.bottom, perimeter.side, 0),

@@ -51,7 +51,7 @@ export interface Wall {
     /** Where sides of its half beam are, with their moldings. */
     readonly sideSplices?: readonly Spot[];
 }
-export type Perimeter = { readonly kind: 'bare' } | Band | HalfBeam;
+export type Perimeter = { readonly kind: 'bare' } | Band | HalfBeam | HalfTimber;
 interface Band { readonly kind: 'band'; readonly thickness: Ticks; readonly top: Ticks; readonly foot: Ticks }
 export interface HalfBeam {
     readonly kind: 'half-beam';
@@ -68,6 +68,9 @@ export interface HalfBeam {
     /** What its bottom is left wider at the wall, to be scribed. */
     readonly scribe?: Ticks;
 }
+
+/** A timber along the wall, `width` wide: ripped to that, or whole. `scribe`: what its edge at the wall is left wider, to be scribed. */
+interface HalfTimber { readonly kind: 'half-timber'; readonly width: Ticks; readonly depth: Ticks; readonly scribe?: Ticks }
 
 export interface BeamLine {
     readonly name: string;

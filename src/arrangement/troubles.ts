@@ -26,7 +26,5 @@ export type Trouble =
     | { readonly kind: 'deeper-than-its-end'; readonly line: string; readonly at: string; readonly deep: Ticks; readonly has: Ticks }
     | { readonly kind: 'unlike-half-beams'; readonly walls: readonly [string, string]; readonly depths: readonly [Ticks, Ticks] }
     | { readonly kind: 'unlike-outside-corner'; readonly walls: readonly [string, string] }
-    /** A panel would have a hole, where beams stand free in its coffer. */
-    | { readonly kind: 'panel-with-a-hole'; readonly coffer: number; readonly line: string }
     /** One wall in two pieces that stand off it differently. */
     | { readonly kind: 'step-in-a-wall'; readonly walls: readonly [string, string] };

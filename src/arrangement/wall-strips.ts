@@ -1,7 +1,7 @@
 import { crossing, directionOf, offset, squareThrough, type Line } from '../plane/line.ts';
 import { angleOnTheRight } from '../plane/angle.ts';
 import { reach, type Point } from '../plane/point.ts';
-import { relationInCorner, type WallCarrier } from './carriers.ts';
+import { isBeam, relationInCorner, type WallCarrier } from './carriers.ts';
 import { isOutside } from './corners.ts';
 import { endOfDying } from './line-strips.ts';
 import type { Cut, Part, Piece, Term } from './model.ts';
@@ -46,6 +46,10 @@ function partsOf({ perimeter }: WallCarrier, unit: Unit): WallPart[] {
     switch (perimeter.kind) {
         case 'bare': return [];
         case 'band': return [{ part: 'band', width: perimeter.thickness, edge: faceOf, top: perimeter.top, foot: perimeter.foot }];
+        case 'half-timber': {
+            const { width, depth, scribe } = perimeter;
+            return [{ part: 'beam', width, edge: faceOf, top: 0, foot: depth, ...scribe !== undefined && { scribe } }];
+        }
         case 'half-beam': {
             const { bottomTop, bottomFoot, blockingFoot } = heightsOf(perimeter);
             const { blocking, bottom, wallCleat, inside, scribe } = perimeter;
@@ -98,7 +102,7 @@ function piece(part: WallPart, wall: WallCarrier, nth: number, start: CornerCut,
 }
 
 function isDeeper(other: WallCarrier, own: WallCarrier): boolean {
-    return other.perimeter.kind === 'half-beam' && relationInCorner(own, other) === 'dies';
+    return isBeam(own.perimeter) && isBeam(other.perimeter) && relationInCorner(own, other) === 'dies';
 }
 
 /** The end of `own` in the corner where the wall `before` ends and `after` starts. `clear`: what it stays off what it dies into. */
@@ -113,12 +117,12 @@ function cornerCut(part: WallPart, before: WallCarrier, after: WallCarrier, own:
         const atWall = crossing(own.right.base, other.right.base), atEdge = crossing(part.edge(own), part.edge(other));
         return atWall && atEdge ? { atWall, atEdge, cut: outside ? 'outside-miter' : 'miter', meets } : along(squareThrough(own.right.base, after.start), 'square');
     };
-    const kinds = [own.perimeter.kind, other.perimeter.kind];
-    if (kinds[0] === 'half-beam' && kinds[1] === 'band') return along(offset(other.right.face, clear), 'dies');
-    if (kinds[0] === 'half-beam' && kinds[1] === 'half-beam' && relationInCorner(own, other) !== 'flush') {
+    const kinds = [own.perimeter.kind, other.perimeter.kind], beams = [isBeam(own.perimeter), isBeam(other.perimeter)];
+    if (beams[0] && kinds[1] === 'band') return along(offset(other.right.face, clear), 'dies');
+    if (beams[0] && beams[1] && relationInCorner(own, other) !== 'flush') {
         return along(isDeeper(other, own) ? offset(endOfDying(own.perimeter, other.right, part.part), clear) : other.right.base, 'dies');
     }
-    if (outside && !kinds.includes('half-beam')) return mitered();
+    if (outside && !beams[0] && !beams[1]) return mitered();
     if (kinds[0] !== kinds[1]) return along(offset(other.right.base, clear), 'dies');
     if (!square || outside && kinds[0] === 'band') return mitered();
     const runs = runsPast(own, other);

@@ -1,5 +1,7 @@
-import type { Perimeter } from '../job/model.ts';
+import type { JobSettings, Perimeter } from '../job/model.ts';
 import { term } from '../provenance/why.ts';
+import { printLength } from '../quantity/print-length.ts';
+import type { Ticks } from '../quantity/ticks.ts';
 import { fromGiven, fromWords, summed } from './derived.ts';
 import type { LineSections } from './lines.ts';
 import type { Band, Derived, HalfBeam, Trouble, WholeSection } from './model.ts';
@@ -31,10 +33,6 @@ function halfBeamOf(perimeter: Perimeter, sections: LineSections, troubles: Trou
     const isOther = shows?.value === 'other-side', section = isOther && whole?.other ? whole.other : whole;
     const width = fromGiven('half beam', perimeter.width);
     if (!width || !section || !isWhole(section)) return undefined;
-    if (section.profile.solid) {
-        troubles.push({ kind: 'not-supported', what: 'half of a solid beam along a wall', instead: 'a half beam of a box, or a band', at: (perimeter.beams ?? perimeter.kind).at });
-        return undefined;
-    }
     if (isOther && !section.isOther) {
         troubles.push({ kind: 'no-other-side', of: 'half-beam', at: shows.at });
         return undefined;
@@ -43,11 +41,25 @@ function halfBeamOf(perimeter: Perimeter, sections: LineSections, troubles: Trou
         troubles.push({ kind: 'not-positive', what: 'the width of the half beam', ticks: width.ticks, at: perimeter.width!.at });
         return undefined;
     }
+    if (section.profile.solid) return halfTimber(perimeter, width, section, sections.room.job, troubles);
     if ((moldingOf(section)?.inside ?? 0) > width.ticks + section.sideThickness.ticks) {
         troubles.push({ kind: 'not-supported', what: 'a molding wider than the half beam that it lies under', because: 'it would be in the wall', instead: 'a wider half beam, or more overhang', at: perimeter.width!.at });
         return undefined;
     }
     return { kind: 'half-beam', perimeter, width, bottomWidth: bottomOf(width, section), section, reach: summed([width, 1], [section.sideThickness, 1])! };
+}
+
+/** A timber along the wall is ripped to its width, or stands there whole: it is no wider than the timber that it is cut from. */
+function halfTimber(perimeter: Perimeter, width: Derived, section: WholeSection, { show }: JobSettings, troubles: Trouble[]): Edging | undefined {
+    const has = section.outerWidth.ticks, wants = width.ticks + (perimeter.scribe?.value ?? 0), size = (ticks: Ticks): string => printLength(ticks, show.value);
+    if (wants > has) {
+        troubles.push({
+            kind: 'not-supported', what: `a timber of ${size(width.ticks)} along a wall${wants > width.ticks ? ` with ${size(wants - width.ticks)} on it to be scribed` : ''}`,
+            because: `it is cut from one of ${size(has)}`, instead: `at most ${size(has - wants + width.ticks)}`, at: perimeter.width!.at,
+        });
+        return undefined;
+    }
+    return { kind: 'half-beam', perimeter, width, bottomWidth: width, section, reach: width };
 }
 
 /** Under its side the bottom goes on past its face by what it stands out; let in, past its back by that. It has no play. */

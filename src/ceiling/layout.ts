@@ -140,7 +140,8 @@ function assembled(parts: Parts, { across: over, down: under, lines: standing }:
     const { room, grid, shape, sections, edging, step, troubles } = parts;
     const before = troubles.length;
     troubles.push(...unknownCrossings(room.crossings, standing));
-    const beams = sections.grid(), depths = standing.map(line => line.section.depth);
+    const beams = sections.grid(), halves = [...edging.values()].flatMap(own => (own?.kind === 'half-beam' ? [own.section.depth] : []));
+    const depths = [...standing.map(line => line.section.depth), ...halves];
     const deepest = depths.reduce<Derived | undefined>((a, b) => (a && a.ticks >= b.ticks ? a : b), undefined) ?? beams?.depth;
     if (troubles.length > before || [...edging.values()].some(own => own?.kind === 'band') && !deepest) return undefined;
     const hanging = Object.fromEntries([...edging].map(([wall, own]) => [wall, own && (own.kind === 'band' ? hung(own, deepest!, troubles) : own)]));

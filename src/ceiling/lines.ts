@@ -11,7 +11,7 @@ export class LineSections {
     readonly all = new Map<string, Section>();
     private readonly specs = new Map<string, LineSpec>();
 
-    constructor(private readonly room: Room) {
+    constructor(readonly room: Room) {
         for (const spec of room.lines) if (!this.specs.has(spec.name)) this.specs.set(spec.name, spec);
         this.grid();
         for (const name of this.specs.keys()) this.of(name);

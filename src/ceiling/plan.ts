@@ -133,9 +133,13 @@ function spareAt({ from, to }: ShapedWall, { wallEnds }: Run, spare: number, axi
 
 /** What is left of the run stands between the wall and what runs along it. */
 function perimeterOf(own: Outlined['around'][string], job: JobSettings, spare: number): Perimeter {
-    if (own?.kind === 'half-beam') return halfBeamOf(own, job, spare);
+    if (own?.kind === 'half-beam') return own.section.profile.solid ? halfTimberOf(own, spare) : halfBeamOf(own, job, spare);
     const thickness = (own?.thickness.ticks ?? 0) + spare;
     return thickness === 0 ? { kind: 'bare' } : { kind: 'band', thickness, top: own ? own.lowerEdge.ticks - own.height.ticks : 0, foot: own?.lowerEdge.ticks ?? 0 };
+}
+
+function halfTimberOf({ width, section: { depth }, perimeter: { scribe } }: Pick<HalfBeam, 'width' | 'section' | 'perimeter'>, spare: number): Perimeter {
+    return { kind: 'half-timber', width: width.ticks + spare, depth: depth.ticks, ...scribe && { scribe: scribe.value } };
 }
 
 function halfBeamOf({ width, section, perimeter: { scribe } }: Pick<HalfBeam, 'width' | 'section' | 'perimeter'>, job: JobSettings, spare: number): PlannedHalf {
@@ -209,7 +213,7 @@ function cornersOf(lines: readonly RunningLine[], around: Outlined['around'], wa
 }
 
 /** Why the arrangement cannot be built, at the words of what stands in the way. */
-export function arrangementTroubles({ troubles }: Pick<Arrangement, 'troubles'>, { around, lines, beams, room }: Pick<Outlined, 'around' | 'lines' | 'beams' | 'room'>): Trouble[] {
+export function arrangementTroubles({ troubles }: Pick<Arrangement, 'troubles'>, { around, lines, room }: Pick<Outlined, 'around' | 'lines' | 'room'>): Trouble[] {
     const specs = new Map(room.lines.map(spec => [spec.name, spec]));
     const at = (...names: readonly string[]): Source | undefined =>
         names.flatMap(name => around[name]?.perimeter.kind.at ?? lines.find(line => line.name === name)?.at ?? [])[0];
@@ -233,7 +237,6 @@ export function arrangementTroubles({ troubles }: Pick<Arrangement, 'troubles'>,
                 return [{ kind: 'line-goes-nowhere', line, why: { kind: trouble.kind, on: trouble.on, other: line === a ? b : a, by: trouble.by }, at: ofLine(line) }];
             }
             case 'unlike-half-beams': return [{ kind: 'not-supported', what: `half beams of two depths along the walls ${listed(trouble.walls)}, which meet in an outside corner`, instead: 'half beams of one depth', at: at(...trouble.walls)! }];
-            case 'panel-with-a-hole': return [{ kind: 'not-supported', what: `a panel over coffer ${trouble.coffer}, in which beams stand free: it would have a hole`, instead: 'a panel without a `stock`, whose sheets you order by the area of the room', at: beams?.profile.back?.stock?.at ?? at(trouble.line) ?? room.at }];
             case 'unlike-outside-corner': return [{
                 kind: 'not-supported', what: `a half beam along one and a band along the other of the walls ${listed(trouble.walls)}, which meet in an outside corner`,
                 instead: 'the same along both', at: at(...trouble.walls) ?? room.at,

@@ -5,6 +5,7 @@ import { onLine, placeAlong } from './along.ts';
 import type { Edging } from './band.ts';
 import { asPlaced } from './chords.ts';
 import { longestPiece } from './longest.ts';
+import { relationOf } from './meeting.ts';
 import type { HalfBeam, Line, Splice, Tape, Trouble } from './model.ts';
 import { endsOfWall, isForward, isLevel, type Shape, type ShapedWall } from './shape.ts';
 import { areWithin, spliceAnywhere, spliceOnCrossings } from './splices.ts';
@@ -21,7 +22,7 @@ export function wallSplicesOf(index: number, lines: readonly Line[], { shape: { 
     const [from, to] = [off[0]!, wall.length - off[1]!], crossings = crossingsOn(wall, lines);
     if (said) return saidSplices(said, { wall, from, to, crossings, room }, troubles);
     if (own.perimeter.splices.value === 'never') return [];
-    const stocks = own.kind === 'band' ? [own.perimeter.stock] : [own.section.profile.bottom?.stock, own.section.profile.blocking?.stock];
+    const stocks = own.kind === 'band' ? [own.perimeter.stock] : [own.section.profile.bottom?.stock, own.section.profile.blocking?.stock, own.section.profile.solid?.stock];
     const most = Math.min(...stocks.map(stock => longestPiece(stock?.value, room.job)));
     return spliceOnCrossings({ from, to, most, crossings: crossings.map(spotOf), neighbor: [], step }) ?? [];
 }
@@ -105,8 +106,9 @@ function standsOff(own: Edging, other: Edging | null, wall: ShapedWall, outside:
     const level = isLevel(wall);
     if (outside) return own.kind === other?.kind && (own.kind === 'band' || level) ? -other.reach.ticks : 0;
     // of two depths the deeper runs to the wall, and the shallower ends at its face
-    if (own.kind === 'half-beam' && other?.kind === 'half-beam' && own.section.depth.ticks !== other.section.depth.ticks) {
-        return own.section.depth.ticks < other.section.depth.ticks ? other.reach.ticks : 0;
+    if (own.kind === 'half-beam' && other?.kind === 'half-beam') {
+        const relation = relationOf(own, other);
+        if (relation !== 'flush') return relation === 'dies' ? other.reach.ticks : 0;
     }
     if (own.kind === other?.kind) return level ? 0 : other.kind === 'band' ? other.reach.ticks : other.width.ticks;
     return own.kind === 'half-beam' && other?.kind === 'band' ? other.reach.ticks : 0;

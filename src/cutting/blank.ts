@@ -4,7 +4,7 @@ import { roundDown, roundUp } from '../quantity/round.ts';
 import { TICKS_PER_INCH, TICKS_PER_MM, type Ticks } from '../quantity/ticks.ts';
 import type { Piece } from '../takeoff/model.ts';
 import { degreesOf } from '../takeoff/ends.ts';
-import { roughWidth } from '../takeoff/rough-width.ts';
+import { roughThickness, roughWidth } from '../takeoff/rough-width.ts';
 import { mayBeCutOnce } from './cut-once.ts';
 
 /** What a piece takes of a board before it is cut to length. */
@@ -42,7 +42,7 @@ export function stripsAcross(boardWidth: Ticks, strip: Ticks, kerf: Ticks): numb
  * 3/4" board) has the board's thickness as its width. Undefined where the board is too thin for either.
  */
 function widthAcross(piece: Piece, boardThickness: Ticks | undefined): Ticks | undefined {
-    const { thickness } = piece, width = roughWidth(piece);
+    const thickness = roughThickness(piece), width = roughWidth(piece);
     if (boardThickness === undefined || thickness === boardThickness) return width;
     if (width === boardThickness) return thickness;
     if (thickness <= boardThickness) return width;

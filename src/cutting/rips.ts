@@ -1,7 +1,7 @@
 import type { JobSettings, Stock } from '../job/model.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import type { Piece } from '../takeoff/model.ts';
-import { roughWidth } from '../takeoff/rough-width.ts';
+import { roughThickness, roughWidth } from '../takeoff/rough-width.ts';
 import type { Board, Rip, Strip } from './model.ts';
 
 /** The boards that are ripped, and the sections of boards, gathered by how they are ripped. */
@@ -41,6 +41,6 @@ export function rippedParts(board: Board): { board: Board; section?: Ticks; stri
 export function onEdgeTo(pieces: readonly Piece[], rippedTo: Ticks | undefined, stock: Stock): Ticks | undefined {
     const thickness = stock.thickness?.value.ticks, sample = pieces[0];
     if (!sample || thickness === undefined || rippedTo === undefined) return undefined;
-    const other = roughWidth(sample) === rippedTo ? sample.thickness : roughWidth(sample);
+    const other = roughWidth(sample) === rippedTo ? roughThickness(sample) : roughWidth(sample);
     return other < thickness ? other : undefined;
 }

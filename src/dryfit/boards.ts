@@ -53,7 +53,7 @@ function boardOfBeam(part: Strip['part'], section: WholeSection, { width }: { re
         case 'cleat': case 'wall-cleat':
             return profile.cleats?.stock && cleatThickness && cleatHeight && { part: 'cleat', centered: false, across: cleatThickness.ticks, high: cleatHeight.ticks, down: { foot: cleatFootOf(section) } };
         case 'beam': return profile.solid?.stock && {
-            part: 'timber', ...lies, across: section.outerWidth.ticks, high: section.depth.ticks, down: { top: 0 },
+            part: 'timber', ...lies, across: width ?? section.outerWidth.ticks, high: section.depth.ticks, down: { top: 0 },
         };
         case 'molding': {
             const hangs = moldingOf(section);

@@ -43,7 +43,7 @@ export function openings(bodies: readonly Body[], ceiling: Ceiling): { looked: n
     for (const body of bodies) {
         if (typeof body.is === 'string' || body.blocks.length === 0) continue;
         const { part, line, coffer, on } = body.is;
-        const key = part === 'side' ? `${line ?? on} ${coffer} ${line === null ? '' : on}` : part === 'band' ? `band ${on}` : part === 'timber' ? `timber ${line}` : undefined;
+        const key = part === 'side' ? `${line ?? on} ${coffer} ${line === null ? '' : on}` : part === 'band' ? `band ${on}` : part === 'timber' ? `timber ${line ?? on}` : undefined;
         if (key) around.set(key, [...around.get(key) ?? [], body]);
     }
     const walls = new Map(ceiling.walls.map(wall => [wall.name, wall]));
@@ -52,7 +52,7 @@ export function openings(bodies: readonly Body[], ceiling: Ceiling): { looked: n
         const side = on as Side, low = side === 'west' || side === 'north', line = lines.get(of!), own = ceiling.around[of!], wall = walls.get(of!);
         if (line && !(line.section.profile.sides ?? line.section.profile.solid)?.stock) return undefined;
         if (!line && !own) return wall && { at: side === 'west' || side === 'east' ? wall.from.x : wall.from.y, pieces: [] };
-        const there = around.get(line?.section.profile.solid ? `timber ${of}` : line ? `${of} ${number} ${OPPOSITE[side]}` : own!.kind === 'band' ? `band ${of}` : `${of} ${number} `);
+        const there = around.get(line?.section.profile.solid ? `timber ${of}` : line ? `${of} ${number} ${OPPOSITE[side]}` : own!.kind === 'band' ? `band ${of}` : own!.section.profile.solid ? `timber ${of}` : `${of} ${number} `);
         if (!there) return undefined;
         const reach = there.flatMap(
             ({ blocks }) => blocks.map(block => ({ west: block.east, east: block.west, north: block.south, south: block.north })[side])

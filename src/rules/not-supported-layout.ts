@@ -21,9 +21,8 @@ number that is a slip. Such a room has no pieces, and this says which words are 
 Sides that are butted cannot meet sides that are mitered: the corner where line A crosses line 1 would be both. All of them are
 mitered, or all butted.
 
-Five things could be built and are not computed: half beams of two depths in one outside corner, a half beam beside a band round an
-outside corner, things of two depths along two walls that are one, half of a solid timber along a wall, and a panel cut from a stock over
-a coffer in which beams stand free. What is not computed is not guessed: the message then says so, and such a room is refused.`,
+Three things could be built and are not computed: half beams of two depths in one outside corner, a half beam beside a band round an
+outside corner, and things of two depths along two walls that are one. What is not computed is not guessed: the message then says so, and such a room is refused.`,
     wrong,
     right: changed(wrong, '{ sides.corners butted }', '{ sides.corners mitered }'),
     basis: 'What contradicts itself: geometry. What is not computed: a limit of the program.',

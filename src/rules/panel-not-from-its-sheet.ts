@@ -58,7 +58,7 @@ function foundOf(piece: Piece, others: number, back: Back, [width, length]: read
     const size = sizesOf(job), named = others === 0 ? '' : others === 1 ? ' One more is too large.' : ` ${others} more are too large.`;
     const { name } = piece.stock, there = length === -Infinity ? 'none of its sheets may come into the house'
         : length === Infinity ? `${name} is ${size(width)} wide` : `${name} has ${size(width)} x ${size(length)} after the end trim`;
-    const inOne = back.seams.value === 'across-coffers' ? 'One that is no rectangle may come in several only where no corner of it turns inward.' : 'Take larger sheets or smaller coffers, or let it be made of several: `seams across-coffers`.';
+    const inOne = back.seams.value === 'across-coffers' ? 'Take larger sheets or smaller coffers.' : 'Take larger sheets or smaller coffers, or let it be made of several: `seams across-coffers`.';
     return {
         ...wordsOf(back.stock!), message: `The panel ${piece.where} is ${size(roughWidth(piece))} x ${size(piece.cutOverall)}, and ${there}.${named} ${inOne}`,
         related: piece.stock.sheet ? [{ at: piece.stock.sheet.at, message: `the sheets of ${piece.stock.name}` }] : [],

@@ -1,6 +1,7 @@
 import { baysOf, bayStarts } from '../ceiling/bays.ts';
 import { arrangedOf } from '../ceiling/plan.ts';
 import { diesByChoice } from '../ceiling/along.ts';
+import { relationOf } from '../ceiling/meeting.ts';
 import type { Ceiling, HalfBeam, Line, Splice } from '../ceiling/model.ts';
 import { inches } from '../quantity/rational.ts';
 import { flankOf, lookOf, sectionAt, sidesOf } from '../ceiling/flanks.ts';
@@ -127,11 +128,12 @@ function* atWall(ceiling: Ceiling, wall: string, none: number): Generator<Wanted
     const own = ceiling.around[wall];
     if (own?.kind === 'band' && own.perimeter.stock) yield* eachPiece('band', own.perimeter.at, `the ${wall} wall`, own.splices, { on: wall });
     if (own?.kind !== 'half-beam') return;
-    const { blocking, sides, cleats, bottom } = own.section.profile, where = `the half beam along the ${wall} wall`;
+    const { blocking, sides, cleats, bottom, solid } = own.section.profile, where = `the half beam along the ${wall} wall`;
     if (blocking?.stock) yield* eachPiece('blocking', blocking.at, where, own.splices, { wall });
     if (bottom?.stock) yield* eachPiece('bottom', bottom.at, where, own.splices, { wall });
+    if (solid?.stock) yield* eachPiece('timber', solid.at, where, own.splices, { wall });
     const endsThere = ceiling.lines.filter(({ from, to }) => from === wall || to === wall);
-    const broken = endsThere.filter(line => line.section.depth.ticks === own.section.depth.ticks && !diesByChoice(line, ceiling)).length;
+    const broken = endsThere.filter(line => relationOf(line, own) === 'flush' && !diesByChoice(line, ceiling)).length;
     for (let bay = 1; bay <= broken + 1 - none; bay++) {
         if (sides?.stock) yield { part: 'side', at: sides.at, where: `${where}, bay ${bay}`, named: { wall, bay } };
         if (cleats?.stock && cleats.thickness && cleats.height) yield { part: 'cleat', at: cleatsAt(cleats), where: `${where}, bay ${bay}`, named: { wall, bay } };

@@ -51,13 +51,13 @@ function consequences(one: BowedWall, job: JobSettings): Found | undefined {
     const { wall, bow, runs, scribes, gaps, ends, moved } = one, mark = (ticks: number): string => printMark(Math.round(ticks), tapeOf(job));
     const worst = [...bow.readings.filter(reading => !one.astray.includes(reading)), ...bow.lean ? [bow.lean] : []]
         .sort((a, b) => Math.abs(b.value) - Math.abs(a.value))[0];
-    const short = ends.filter(({ by }) => by > 0), long = ends.filter(({ by }) => by < 0 && moved !== 0), what = runs?.kind === 'band' ? 'the band' : 'the bottom of the half beam';
+    const short = ends.filter(({ by }) => by > 0), long = ends.filter(({ by }) => by < 0 && moved !== 0), what = runs?.kind === 'band' ? 'the band' : runs?.section.profile.solid ? 'the timber' : 'the bottom of the half beam';
     const deepest = Math.max(0, ...scribes.map(scribe => scribe.deepest.ticks)), left = runs?.kind === 'band' ? runs.thickness.ticks - deepest : Infinity;
     const open = gaps.filter(gap => gap.deepest.ticks > CAULKED);
     const told = [
         ...runs && Math.abs(moved) > TELLS ? [`it stands ${mark(Math.abs(moved))} farther ${moved > 0 ? 'into the room' : 'back'} than it was measured, and what runs along it does too`] : [],
         ...deepest > 0 ? [`${what} is scribed to it, ${listed(scribes.map(scribe => stretchWords(scribe, wall.length, mark)))}${left < LEAST_LEFT ? `, which leaves ${mark(left)} of it and not ${mark(LEAST_LEFT)}: have the wall planed, or fur the band out` : ''}`] : [],
-        ...open.length > 0 ? [`behind ${what} a gap stays, ${listed(open.map(gap => stretchWords(gap, wall.length, mark)))}: shim it${runs?.kind === 'half-beam' ? ', and leave so much on the edge of the bottom (`scribe`)' : ''}`] : [],
+        ...open.length > 0 ? [`behind ${what} a gap stays, ${listed(open.map(gap => stretchWords(gap, wall.length, mark)))}: shim it${runs?.kind === 'half-beam' ? `, and leave so much on the edge of ${runs.section.profile.solid ? 'it' : 'the bottom'} (\`scribe\`)` : ''}`] : [],
         ...short.length > 0 ? [`${endWords(short, mark)} ${short.length === 1 ? 'is' : 'are'} cut shorter where ${short.length === 1 ? 'it ends' : 'they end'} at it`] : [],
         ...long.length > 0 ? [`${endWords(long.map(end => ({ ...end, by: -end.by })), mark)} ${long.length === 1 ? 'is' : 'are'} cut longer, or what runs along it is shimmed out`] : [],
     ];

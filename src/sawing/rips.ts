@@ -1,6 +1,6 @@
 import type { Ticks } from '../quantity/ticks.ts';
 import type { Piece } from '../takeoff/model.ts';
-import { roughWidth } from '../takeoff/rough-width.ts';
+import { roughThickness, roughWidth } from '../takeoff/rough-width.ts';
 import { onEdgeTo } from '../cutting/rips.ts';
 import type { BoardRef, LaidBoard, LaidStrip, RipStep } from './model.ts';
 import { atKey } from '../plain/at-key.ts';
@@ -41,7 +41,7 @@ export function ripsOfPieces(boards: readonly LaidBoard[]): Rip[] {
 
 /** The widths a piece is ripped to: across its board, and on edge where it is thinner than the board too. */
 function fencesFor(piece: Piece): Ticks[] {
-    const { thickness, stock } = piece, width = roughWidth(piece);
+    const { stock } = piece, thickness = roughThickness(piece), width = roughWidth(piece);
     const boardThickness = stock.thickness?.value.ticks ?? thickness;
     const onEdge = thickness !== boardThickness && (width === boardThickness || thickness > boardThickness);
     const [across, through] = onEdge ? [thickness, width] : [width, thickness];

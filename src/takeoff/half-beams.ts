@@ -23,6 +23,7 @@ function piecesOf(part: Part, wall: string, own: HalfBeam, setting: Setting, sai
     switch (part) {
         case 'blocking': case 'bottom': return lying(part, wall, own, setting, said);
         case 'side': return sidesOf(wall, own, setting);
+        case 'timber': return timbers(wall, own, setting);
         case 'cleat': return [...cleatsOf(wall, own, setting), ...wallCleats(wall, own, setting)];
         default: return [];
     }
@@ -45,6 +46,18 @@ function lying(
         ],
         source: board.at, where: whereOfIt(stretch),
         corners: stretch.lie.corners, meets: stretch.lie.meets, heights: part === 'bottom' ? [section.bottomTop.ticks, section.depth.ticks] : [0, thickness],
+    }, setting));
+}
+
+/** A timber against the wall: as deep as its stock is wide, as wide as the text says. */
+function timbers(wall: string, { section, width, splices, perimeter: { scribe } }: HalfBeam, setting: Setting): Piece[] {
+    const solid = section.profile.solid, runs = setting.runsOf(wall);
+    if (!solid) return [];
+    return spliced(setting.pairs.of('beam', wall), splices, runs, setting).flatMap(stretch => pieceOf({
+        part: 'timber', wall, nth: stretch.letter, stock: solid.stock, ...stretch.lengths, ends: stretch.lie.ends, why: stretch.why,
+        width: section.depth.ticks, thickness: width.ticks, ...scribe && { scribe: scribe.value }, fence: solid.ripWith?.value,
+        source: solid.at, where: `timber along the ${wall} wall${stretch.letter ? `, piece ${stretch.letter} from the ${endsOf(runs)[0]}` : ''}`,
+        corners: stretch.lie.corners, meets: stretch.lie.meets, heights: [0, section.depth.ticks],
     }, setting));
 }
 

@@ -9,7 +9,7 @@ import { idOf, type Place } from './ids.ts';
 import { boxAround, inTicks, SQUARE } from './lie.ts';
 import type { Corners, EndCut, Part, Piece } from './model.ts';
 import type { Setting } from './setting.ts';
-import { roughWidth } from './rough-width.ts';
+import { roughThickness, roughWidth } from './rough-width.ts';
 import { workWords, type Work } from './work.ts';
 
 const BOTH_SQUARE: Piece['ends'] = [SQUARE, SQUARE];
@@ -58,7 +58,7 @@ export function pieceOf(draft: Draft, { ceiling, step, size }: Setting): Piece[]
     const cutBack = draft.cutBack ?? draft.back, cutFace = draft.cutFace ?? cutBack;
     const overall = Math.max(draft.overall ?? 0, draft.face ?? 0, draft.back), cutOverall = Math.max(draft.cutOverall ?? 0, cutFace, cutBack);
     const full = stock.width?.value.ticks;
-    const ripped = full !== undefined && roughWidth(draft) < full;
+    const ripped = full !== undefined && roughWidth(draft) < full || isRippedThrough(draft, stock);
     const work: Work[] = part === 'cleat' || ripped ? [ripTo(draft)] : [];
     for (const each of draft.work ?? []) if (each) work.push(each);
     if (draft.scribe) work.push({ kind: 'scribe', by: draft.scribe });
@@ -75,9 +75,14 @@ export function pieceOf(draft: Draft, { ceiling, step, size }: Setting): Piece[]
     }];
 }
 
-/** A cleat is ripped both ways. */
+/** A timber along a wall that is narrower than its stock is thick. */
+function isRippedThrough(draft: Draft, { thickness }: Stock): boolean {
+    return draft.part === 'timber' && thickness !== undefined && roughThickness(draft) < thickness.value.ticks;
+}
+
+/** A cleat is ripped both ways, and so is half of a timber. */
 function ripTo(draft: Draft): Work {
-    const { part, thickness, fence } = draft, width = roughWidth(draft);
-    const rip: Work = part === 'cleat' ? { kind: 'rip', width, thickness } : { kind: 'rip', width };
+    const { part, fence, stock } = draft, width = roughWidth(draft), thickness = roughThickness(draft);
+    const rip: Work = part === 'cleat' || stock && isRippedThrough(draft, stock.value) ? { kind: 'rip', width, thickness } : { kind: 'rip', width };
     return fence === undefined ? rip : { ...rip, fence };
 }

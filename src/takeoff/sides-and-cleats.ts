@@ -1,4 +1,5 @@
 import type { Line, WholeSection } from '../ceiling/model.ts';
+import { relationOf } from '../ceiling/meeting.ts';
 import { sideFootOf } from '../ceiling/section.ts';
 import type { Cleats, Direction, Rabbet } from '../job/model.ts';
 import { term, type WhyTerm } from '../provenance/why.ts';
@@ -46,7 +47,8 @@ export function whyOfSide({ exact, cut }: Pick<Pair, 'exact' | 'cut'>, runs: Dir
 
 /** Over a shallower half beam in its corner a side runs on to the wall. */
 function runsOver(own: string, other: string, { isWall, beam }: Setting): boolean {
-    return isWall(own) && isWall(other) && (beam(other)?.section.depth.ticks ?? Infinity) < beam(own)!.section.depth.ticks;
+    const [mine, theirs] = [own, other].map(name => (isWall(name) ? beam(name) : undefined));
+    return mine !== undefined && theirs !== undefined && relationOf(mine, theirs) === 'over';
 }
 
 /**

@@ -38,7 +38,7 @@ export function takeOff(ceiling: Ceiling): TakeOff {
     const plain = bottomsWith(new Map()), said = saidWays(ceiling, plain), bottoms = said.size === 0 ? plain : bottomsWith(said);
     const all = [
         ...panelPieces(setting), ...eachLine(blockingOf), ...halves('blocking'), ...eachLine(spacersOf), ...eachLine(sidesOfLine), ...halves('side'),
-        ...eachLine(cleatsOfLine), ...halves('cleat'), ...bottoms, ...eachLine(timbersOf), ...moldingsOf(setting),
+        ...eachLine(cleatsOfLine), ...halves('cleat'), ...bottoms, ...eachLine(timbersOf), ...halves('timber'), ...moldingsOf(setting),
         ...bandOf(setting), ...trimOf(setting),
     ];
     const { name, notComputed } = ceiling.room;

@@ -9,7 +9,7 @@ import { randomPlans } from './random-plans.ts';
 /** What is seen from below without the bottoms: sides, bands, coffers; channels are reckoned apart. */
 function seen({ pieces, coffers }: Arrangement): Cover[] {
     return [
-        ...pieces.filter(({ part }) => part === 'side' || part === 'band').map(piece => ({ name: `${piece.part} ${piece.of} ${piece.nth}`, corners: outlineOf(piece) })),
+        ...pieces.filter(({ part }) => part === 'side' || part === 'band' || part === 'beam').map(piece => ({ name: `${piece.part} ${piece.of} ${piece.nth}`, corners: outlineOf(piece) })),
         ...coffers.map(({ number, outline }) => ({ name: `coffer ${number}`, corners: outline })),
     ];
 }
@@ -34,7 +34,7 @@ describe('sides, channels, bands and coffers cover the room', () => {
         expect(met.lines).toBeGreaterThan(300);
         expect(met.stems).toBeGreaterThan(20);
         expect([...met.rooms].sort((a, b) => a - b)).toEqual([4, 6, 8]);
-        expect([...met.perimeters].sort()).toEqual(['band', 'bare', 'half-beam']);
+        expect([...met.perimeters].sort()).toEqual(['band', 'bare', 'half-beam', 'half-timber']);
     });
 
     test('the proof sees a part that is missing, doubled, or a tick off', () => {

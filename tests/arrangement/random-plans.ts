@@ -14,12 +14,14 @@ interface Spaced { readonly shape: 'rectangle' | 'L' | 'T'; readonly wide: numbe
 
 const even = (from: number, to: number): fc.Arbitrary<number> => fc.integer({ min: from * INCH / 2, max: to * INCH / 2 }).map(half => 2 * half);
 const beams = fc.record({ inside: even(2, 8), side: fc.constantFrom(INCH / 2, INCH * 3 / 4, INCH), depth: fc.constantFrom(6 * INCH, 8 * INCH) });
-const perimeters = fc.oneof(fc.constant('bare' as const), fc.constant('band' as const), fc.constant('half-beam' as const));
+const perimeters = fc.constantFrom('bare' as const, 'band' as const, 'half-beam' as const, 'half-beam' as const, 'half-timber' as const);
 
 export const randomPlans: fc.Arbitrary<RandomPlan> = fc.record({
     space: fc.record({ shape: fc.constantFrom('rectangle' as const, 'L' as const, 'T' as const), wide: even(230, 320), high: even(150, 260), notch: fc.tuple(even(60, 90), even(50, 90)) }),
     perimeters: fc.array(perimeters, { minLength: 4, maxLength: 4 }),
     band: even(1, 2), half: fc.record({ inside: even(1, 4), side: fc.constantFrom(INCH / 2, INCH * 3 / 4) }), deeperHalf: fc.boolean(),
+    // of a rectangle, wall by wall
+    deeper: fc.array(fc.boolean(), { minLength: 4, maxLength: 4 }),
     downs: beams, acrosses: beams,
     xs: fc.array(even(0, 320), { maxLength: 5 }), ys: fc.array(even(0, 260), { maxLength: 4 }),
     stems: fc.array(fc.boolean(), { minLength: 5, maxLength: 5 }),
@@ -29,8 +31,9 @@ export const randomPlans: fc.Arbitrary<RandomPlan> = fc.record({
     const room = roomOf(made.space);
     const depth = Math.max(made.downs.depth, made.acrosses.depth) + (made.deeperHalf ? INCH : 0);
     const half: HalfBeam = { kind: 'half-beam', inside: made.half.inside, depth, side: { thickness: made.half.side, heldDown: 0 } };
+    const halfAt = (i: number): HalfBeam => ({ ...half, depth: depth + (room.length === 4 && made.deeper[i] ? INCH : 0) });
     // round an outside corner a band and a half beam cannot meet: these rooms have one kind all round
-    const walls = room.map((from, i) => ({ name: `wall ${i}`, from, perimeter: perimeterOf(made.perimeters[room.length === 4 ? i : 0]!, made.band, half) }));
+    const walls = room.map((from, i) => ({ name: `wall ${i}`, from, perimeter: perimeterOf(made.perimeters[room.length === 4 ? i : 0]!, made.band, halfAt(i)) }));
     const widest = Math.max(made.band, half.inside + half.side.thickness);
     const places = (wanted: readonly number[], direction: Direction, beam: typeof made.downs): number[] => {
         const reach = beam.inside / 2 + beam.side, kept: number[] = [];
@@ -65,7 +68,12 @@ function roomOf({ shape, wide, high, notch: [w, h] }: Spaced): { x: number; y: n
 }
 
 function perimeterOf(kind: Perimeter['kind'], thickness: number, half: HalfBeam): Perimeter {
-    return kind === 'half-beam' ? half : kind === 'band' ? { kind, thickness, top: 0, foot: INCH } : { kind };
+    switch (kind) {
+        case 'half-beam': return half;
+        case 'half-timber': return { kind, width: half.inside, depth: half.depth };
+        case 'band': return { kind, thickness, top: 0, foot: INCH };
+        case 'bare': return { kind };
+    }
 }
 
 interface Line {
@@ -118,7 +126,7 @@ function channelsOf(line: Line, lines: readonly Line[], walls: Plan['walls']): C
         if (bar) return bar.inside / 2 + (bar.depth > line.depth ? bar.side : 0);
         const { perimeter } = walls.find(wall => wall.name === name)!;
         if (perimeter.kind === 'half-beam') return perimeter.inside + (perimeter.depth > line.depth ? perimeter.side.thickness : 0);
-        return perimeter.kind === 'band' ? perimeter.thickness : 0;
+        return perimeter.kind === 'band' ? perimeter.thickness : perimeter.kind === 'half-timber' ? perimeter.width : 0;
     };
     const deeper = lines.filter(each => each.direction !== line.direction && each.depth > line.depth && ![line.from, line.to].includes(each.name)
         && each.start < line.at && line.at < each.end && line.start < each.at && each.at < line.end).sort((a, b) => a.at - b.at);
@@ -127,7 +135,7 @@ function channelsOf(line: Line, lines: readonly Line[], walls: Plan['walls']): C
     return starts.map((start, i) => box(line.direction, line.at - line.inside / 2, line.at + line.inside / 2, start, ends[i]!));
 }
 
-/** Behind a half beam: to the wall or band beside it, round an outside corner as far again as it is wide. */
+/** Behind a half beam: to the wall, or to the band or the deeper half beam beside it, or a timber no shallower; round an outside corner as far again as it is wide. */
 function channelOfWall(walls: Plan['walls'], i: number): Corners[] {
     const corner = (k: number): { x: number; y: number } => walls[(k + walls.length) % walls.length]!.from as { x: number; y: number };
     const { perimeter } = walls[i]!, a = corner(i), b = corner(i + 1);
@@ -136,6 +144,8 @@ function channelOfWall(walls: Plan['walls'], i: number): Corners[] {
     const beyond = (k: number, before: { x: number; y: number }, at: { x: number; y: number }, after: { x: number; y: number }): number => {
         const next = walls[(k + walls.length) % walls.length]!.perimeter;
         if (next.kind === 'band') return 0 - next.thickness;
+        if (next.kind === 'half-timber') return next.depth >= perimeter.depth ? 0 - next.width : 0;
+        if (next.kind === 'half-beam' && next.depth > perimeter.depth) return 0 - next.inside - next.side.thickness;
         const turned = (at.x - before.x) * (after.y - at.y) - (at.y - before.y) * (after.x - at.x);
         return next.kind === 'half-beam' && turned < 0 ? next.inside : 0;
     };

@@ -4,6 +4,7 @@ import { dryFit } from '../../src/dryfit/dry-fit.ts';
 import type { Piece } from '../../src/takeoff/model.ts';
 import { takeOff } from '../../src/takeoff/take-off.ts';
 import { TICKS_PER_INCH } from '../../src/quantity/ticks.ts';
+import { told as faultTold } from '../dryfit/told.ts';
 import { layoutsOf } from '../support/layouts-of.ts';
 import { wrongIn } from './look-at-ceiling.ts';
 
@@ -23,7 +24,7 @@ test.each(readdirSync(folder))('%s', async name => {
         const wanted = tableOf(lines, room.name), off = takeOff(ceiling!);
         const found = off.pieces.filter(({ part }) => part !== 'spacer' && part !== 'trim').map(piece => told(piece, room.name)).sort();
         expect(found, room.name).toEqual(wanted);
-        expect(dryFit(ceiling!, off).faults, room.name).toEqual([]);
+        expect(dryFit(ceiling!, off).faults.map(faultTold), room.name).toEqual([]);
         expect(wrongIn(ceiling!), room.name).toBeUndefined();
     }
 });

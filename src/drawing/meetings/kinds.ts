@@ -1,5 +1,6 @@
 import { diesByChoice, unitOf } from '../../ceiling/along.ts';
 import type { Band, Ceiling, Crossing, HalfBeam, Line } from '../../ceiling/model.ts';
+import { relationOf } from '../../ceiling/meeting.ts';
 import type { Point, Vector } from '../../plane/point.ts';
 import { atKey } from '../../plain/at-key.ts';
 import { listed } from '../../plain/words.ts';
@@ -62,8 +63,8 @@ function atWalls(line: Line, ceiling: Ceiling): readonly Found[] {
         const own = around[name] ?? null, u = unitOf(line), v = unit({ x: wall.to.x - wall.from.x, y: wall.to.y - wall.from.y });
         const at = crossing(line.spot, u, wall.from, v);
         if (!at) return [];
-        const angle = between(u, v), flush = own?.kind === 'half-beam' && own.section.depth.ticks === line.section.depth.ticks;
-        const what = own === null ? 'bare wall' : own.kind === 'band' ? 'band' : !flush ? 'deeper half beam'
+        const angle = between(u, v), flush = own?.kind === 'half-beam' && relationOf(line, own) === 'flush';
+        const what = own === null ? 'bare wall' : own.kind === 'band' ? 'band' : own.section.profile.solid ? `${flush ? 'timber as deep' : 'timber'} along the wall` : !flush ? 'deeper half beam'
             : diesByChoice(line, ceiling) ? 'half beam as deep, and dies into it' : 'half beam as deep';
         return [{
             kind: 'wall', title: `A line ends at a ${what}${askew(angle)}`, place: `line ${line.name} at wall ${name}`, at,
@@ -82,7 +83,7 @@ function cornersOf({ walls, around, beams }: Ceiling): readonly Found[] {
             v = unit({ x: before.to.x - before.from.x, y: before.to.y - before.from.y });
         const turn = v.x * u.y - v.y * u.x, angle = between(u, v), outside = turn < 0;
         if (Math.abs(turn) < 0.02) return [];
-        const name = (each: Band | HalfBeam | null): string => (each === null ? 'a bare wall' : each.kind === 'band' ? 'a band' : 'a half beam');
+        const name = (each: Band | HalfBeam | null): string => (each === null ? 'a bare wall' : each.kind === 'band' ? 'a band' : each.section.profile.solid ? 'a timber' : 'a half beam');
         const both = [name(own), name(other)].sort(), depths = [own, other].flatMap(each => (each?.kind === 'half-beam' ? [each.section.depth.ticks] : []));
         const what = depths.length === 2 && depths[0] !== depths[1] ? 'Half beams of two depths' : both[0] === both[1] ? `Two ${both[0]!.slice(2)}s` : `${both[0]!.replace(/^a/u, 'A')} and ${both[1]}`;
         return [{

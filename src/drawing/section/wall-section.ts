@@ -114,7 +114,7 @@ function blocks(shape: WallShape, context: SectionContext, scale: Scale): readon
 }
 
 function nameOf({ own }: AlongWalls): string {
-    return own.kind === 'band' ? 'Section through the band' : 'Section through a half beam';
+    return own.kind === 'band' ? 'Section through the band' : own.section.profile.solid ? 'Section through a timber along the wall' : 'Section through a half beam';
 }
 
 /** `north wall`, `north, east and south walls`. */
@@ -124,5 +124,5 @@ export function wallsNamed({ walls }: AlongWalls): string {
 
 function describe(along: AlongWalls, shape: WallShape, { job }: SectionContext): string {
     const f = (ticks: number) => sizeWithUnit(ticks, job.show.value);
-    return `${nameOf(along)}: from the wall to its face ${f(shape.face)}, ${f(shape.depth)} deep.${shape.scribe ? ` ${f(shape.scribe.width)} of its bottom is left on to be scribed.` : ''}`;
+    return `${nameOf(along)}: from the wall to its face ${f(shape.face)}, ${f(shape.depth)} deep.${shape.scribe ? ` ${f(shape.scribe.width)} ${along.own.kind === 'half-beam' && along.own.section.profile.solid ? '' : 'of its bottom '}is left on to be scribed.` : ''}`;
 }

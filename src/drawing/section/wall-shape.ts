@@ -67,6 +67,7 @@ function bandShape({ thickness, height, lowerEdge, perimeter }: Band, beams: Sec
 }
 
 function halfBeamShape({ width: { ticks: width }, bottomWidth, section, perimeter }: HalfBeam, beams: Section | undefined): WallShape {
+    if (section.profile.solid) return timberShape(width, section, perimeter, beams);
     const { profile, sideThickness, blockingThickness, bottomThickness, cleatThickness, cleatHeight, heldDown } = section,
         { sides, blocking, cleats, bottom } = profile;
     const face = width + sideThickness.ticks, depth = section.depth.ticks, foot = sideFootOf(section), seat = seatOf(section), parts: WallPart[] = [];
@@ -97,6 +98,12 @@ function halfBeamShape({ width: { ticks: width }, bottomWidth, section, perimete
         ...shapeOf(parts, beams, face, Math.max(depth, under[1]), { heldDown: y[0], panel: panelOf(section) }), rabbet,
         scribe: perimeter.scribe && { width: perimeter.scribe.value, top: under[0], foot: under[1] },
     };
+}
+
+function timberShape(width: Ticks, section: HalfBeam['section'], { scribe }: HalfBeam['perimeter'], beams: Section | undefined): WallShape {
+    const depth = section.depth.ticks, { solid } = section.profile;
+    const timber = board('timber', 'Timber', solid!.at, [0, width], [0, depth], false, [width * 0.3, depth * 0.45]);
+    return { ...shapeOf([timber], beams, width, depth, { heldDown: 0, panel: panelOf(section) }), scribe: scribe && { width: scribe.value, top: 0, foot: depth } };
 }
 
 function shapeOf(parts: readonly WallPart[], beams: Section | undefined, face: Ticks, depth: Ticks,

@@ -37,6 +37,12 @@ export function wallNotes({ own }: AlongWalls, shape: WallShape, beams: Section 
                     ...part.x[1] > shape.face ? [`${f(part.x[1] - shape.face)} beyond the face of the side`] : [], beside(shape, f),
                 ],
             };
+            case 'timber': return {
+                id: 'timber', name: 'Timber', spots: [across(part, 0.55, 0.55)],
+                words: [
+                    `${by(wide, high)} as it stands${stockWords(profile?.solid?.stock)}`, ...shape.scribe ? [`ripped ${f(shape.scribe.width)} wider, its edge at the wall scribed`] : [], beside(shape, f),
+                ],
+            };
             case 'molding': return {
                 id: 'molding', name: 'Molding', spots: [across(part, 0.8, 0.5)],
                 words: [

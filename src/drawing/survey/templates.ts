@@ -45,7 +45,7 @@ export function drawTemplates(ceiling: Ceiling, surveyed: Surveyed): readonly Sh
 export function drawWallTemplates(ceiling: Ceiling, walls: readonly BowedWall[]): readonly Sheet[] {
     const scribed = wallTemplatesOf(walls).map(({ bowed: { wall, runs }, ...cut }): Scribed => ({
         ...cut, id: `wall-${wall.name}.${cut.from}`, end: `the ${endsNamed(wall)[0]} end of the wall`,
-        name: runs?.kind === 'half-beam' ? `bottom of the half beam along wall ${wall.name}` : `band along wall ${wall.name}`,
+        name: runs?.kind === 'half-beam' ? `${runs.section.profile.solid ? 'timber' : 'bottom of the half beam'} along wall ${wall.name}` : `band along wall ${wall.name}`,
     }));
     return drawScribed(ceiling, scribed, {
         id: 'scribe-walls', title: 'Scribe templates of the walls', notes: BETWEEN_PLACES,

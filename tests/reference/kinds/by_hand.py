@@ -238,6 +238,12 @@ J = 'panels'
 c = (132 - 1.5 - 14) / 3
 one, two, A = .75 + c + 3.5, .75 + 2 * c + 10.5, .75 + (120 - 1.5 - 7) / 2 + 3.5
 length(J, 'panel-1', A - 1 / 16 - 1 / 8); length(J, 'panel-2', A - 1 / 16 - 1 / 8); length(J, 'panel-3', A - 1 / 16 - 1 / 8); length(J, 'panel-6', 120 - A - 3 / 16)
+# round a ring whose middles stand at 48 and 96, 36 and 72: 1/8 open at the walls, 1/16 off the middle of each line. Sheets of 60 x 120 without grain, 119 of it after the end trim: parted at the ring's east and
+# west it comes in four, parted at its north and south 143 3/4 is too long for one
+J = 'panels-round-a-ring'
+length(J, 'panel-1-a', 108 - .25); length(J, 'panel-1-d', 108 - .25); length(J, 'panel-1-b', 48 + .125); length(J, 'panel-1-c', 48 + .125); length(J, 'panel-2', 48 - .125)
+one, two, A, B = line((48, 0), S), line((96, 0), S), line((0, 36), E), line((0, 72), E)
+side(J, 'side-A-1-north', A, 'L', (two, 'L', 'miter'), (one, 'R', 'miter'))
 # a bay at 45 degrees: its corners 34 / sqrt 2 apart, both ways; line 1 ends at the wall that leans
 J = 'bay'
 c, d, leg = (168 - 1.5 - 14) / 3, (132 - 1.5 - 7) / 2, 34 / sqrt(2)
@@ -281,6 +287,15 @@ side(J, 'side-1-1-west', one, 'R', (north, 'R', 'dies'), (A, 'L', 'miter'))
 side(J, 'side-A-1-north', A, 'L', (one, 'R', 'miter'), (west, 'R', 'miter'))
 length(J, 'bottom-north', 180); length(J, 'bottom-west', 132 - 7); length(J, 'blocking-west', 132 - 7 - .25); length(J, 'cleat-east-wall', 132 - 7)
 length(J, 'bottom-A-1', c + 1.5)
+# timbers of 2 3/4 in the north and 5 1/4 in the south, from wall to wall; half beams of 2 1/2 in the east and the west, and lines 1 and 2, die into them
+J = 'timbers-along-walls'
+c, d = (168 - 6.5 - 14) / 3, (132 - 8 - 7) / 2
+north, south = band((0, 0), E, 2.75), band((168, 132), (-1, 0), 5.25)
+west, one, A = half((0, 132), (0, -1), 2.5), line((3.25 + c + 3.5, 0), S), line((0, 2.75 + d + 3.5), E)
+side(J, 'side-west-2', west, 'R', (south, 'R', 'dies'), (A, 'R', 'miter'))
+side(J, 'side-1-1-west', one, 'R', (north, 'R', 'dies'), (A, 'L', 'miter'))
+side(J, 'side-A-1-north', A, 'L', (one, 'R', 'miter'), (west, 'R', 'miter'))
+length(J, 'timber-north', 168); length(J, 'timber-south', 168); length(J, 'bottom-west', 132 - 8); length(J, 'blocking-1', 132 - 8 - .25)
 # as deep as the others, A dies into them: their sides run from band to band
 J = 'dies-by-choice'
 c = (180 - 1.5 - 14) / 3
