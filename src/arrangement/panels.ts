@@ -11,10 +11,11 @@ import type { Unit } from './unit.ts';
 
 /**
  * A panel over each coffer, as far as the middle of the beams round it: so they meet behind blocking, and all of the blocking hangs under them. One that
- * is no rectangle is cut from the rectangle round it. Where beams stand free in its coffer it comes in parts round them, which meet in seams from edge to edge: those
- * that come out of the fewest sheets, and of these the shortest; common practice, no source. `like`: how the panels of the same plan with its lines elsewhere by a hair are made.
+ * is no rectangle is cut from the rectangle round it. Where beams stand free in its coffer it comes in parts round them, which meet in seams from edge to
+ * edge: those that come out of the fewest sheets, and of these the shortest; common practice, no source. `like`: how the panels of the same plan with its
+ * lines elsewhere by a hair are made.
  */
-export function panelsOf(panel: Panel, coffers: readonly WalkedCoffer[], unit: Unit, like?: ReadonlyMap<number, PanelCut>): { readonly pieces: Piece[]; readonly cuts: ReadonlyMap<number, PanelCut> } {
+export function panelsOf(panel: Panel, coffers: readonly WalkedCoffer[], unit: Unit, like?: PanelCuts): { readonly pieces: Piece[]; readonly cuts: PanelCuts } {
     const cells = coffers.map(coffer => cellOf(coffer, panel, unit)).filter(({ loops: [outline] }) => outline.length >= 3);
     const common = wayFor(cells.map(({ loops: [outline] }) => outline), panel, unit), cuts = new Map<number, PanelCut>();
     const pieces = cells.flatMap(cell => {
@@ -24,6 +25,8 @@ export function panelsOf(panel: Panel, coffers: readonly WalkedCoffer[], unit: U
     });
     return { pieces, cuts };
 }
+
+type PanelCuts = ReadonlyMap<number, PanelCut>;
 
 /** Parted the one way or the other, whichever takes fewer sheets and then shorter seams. */
 function cutFor(cell: Cell, panel: Panel, way: Line, unit: Unit): PanelCut {
@@ -83,13 +86,14 @@ function loopOf(round: readonly Flank[], { gap }: Panel, unit: Unit): Polygon {
     return withoutTwins(kept.flatMap((edge, i) => crossing(kept.at(i - 1)!, edge) ?? []), unit);
 }
 
-/** A part of a panel, between the seams that part it beside what stands free in it. `seams`: whether one is where it begins along this axis, and where it ends. */
+/** A part of a panel, between the seams that part it beside what stands free in it. `seams`: one where it begins along this axis, one where it ends. */
 interface Region { readonly outline: Polygon; readonly axis: Vector; readonly seams: readonly [boolean, boolean] }
 
 /** Parted from edge to edge where what stands free in it begins and ends; of a panel that nothing stands in, all of it. */
 function regionsOf({ loops }: Cell, way: Line, parted: PanelCut['parted'], unit: Unit): Region[] {
     const [outline, ...holes] = loops, axis = parted === 'along' ? rightOf(way) : directionOf(way);
-    const stops = [...new Set(holes.flatMap(hole => { const places = hole.map(point => Math.round(reach(ORIGIN, point, axis))); return [Math.min(...places), Math.max(...places)]; }))].sort((a, b) => a - b);
+    const extents = holes.map(hole => hole.map(point => Math.round(reach(ORIGIN, point, axis)))).flatMap(places => [Math.min(...places), Math.max(...places)]);
+    const stops = [...new Set(extents)].sort((a, b) => a - b);
     if (stops.length === 0) return [{ outline, axis, seams: [false, false] }];
     const ends = [-Infinity, ...stops, Infinity];
     return ends.slice(1).flatMap((to, i) => {
@@ -136,18 +140,23 @@ function wayFor(outlines: readonly Polygon[], { ways, sheet }: Pick<Panel, 'ways
 const ORIGIN: Point = { x: 0, y: 0 };
 
 function piecesOf(cell: Cell, { way: whole, parted, parts }: PanelCut, panel: Panel, unit: Unit): Piece[] {
-    const cut = (from: number, to: number, share: number): number => from + (to - from) * share;
     let nth = 0;
     return regionsOf(cell, lineThrough(ORIGIN, whole), parted, unit).flatMap(({ outline, axis, seams }, i) => {
-        const { way: direction, along, across } = parts[i] ?? { way: whole, ...ONE }, way = lineThrough(ORIGIN, direction), frame = frameOf(outline, way), parting = seamsAlong(direction, axis, seams);
+        const { way: direction, along, across } = parts[i] ?? { way: whole, ...ONE }, way = lineThrough(ORIGIN, direction);
+        const { from, to, left, right } = frameOf(outline, way), parting = seamsAlong(direction, axis, seams), isOne = along * across === 1;
         return Array.from({ length: along * across }, (_, k): Piece[] => {
-            const row = Math.floor(k / along), column = k % along, isOne = along * across === 1;
-            const rows = isOne ? [outline] : between([outline], rightOf(way), row === 0 ? -Infinity : cut(frame.left, frame.right, row / across), row === across - 1 ? Infinity : cut(frame.left, frame.right, (row + 1) / across));
-            const slots = isOne ? rows : between(rows, directionOf(way), column === 0 ? -Infinity : cut(frame.from, frame.to, column / along), column === along - 1 ? Infinity : cut(frame.from, frame.to, (column + 1) / along));
-            const spliced = [column > 0 || parting[0], column < along - 1 || parting[1]] as const;
-            return slots.map(slot => (isOne ? slot : cleaned(slot, unit))).filter(({ length }) => length >= 3).flatMap(slot => blank(cell, slot, spliced, ++nth, panel, way, unit));
+            const row = Math.floor(k / along), column = k % along, spliced = [column > 0 || parting[0], column < along - 1 || parting[1]] as const;
+            const rows = isOne ? [outline] : nthOf([outline], rightOf(way), [left, right], row, across);
+            const slots = isOne ? rows : nthOf(rows, directionOf(way), [from, to], column, along).map(slot => cleaned(slot, unit));
+            return slots.filter(({ length }) => length >= 3).flatMap(slot => blank(cell, slot, spliced, ++nth, panel, way, unit));
         }).flat();
     });
+}
+
+/** What of it lies in one of so many equal shares of its extent along an axis. */
+function nthOf(loops: readonly Polygon[], axis: Vector, [low, high]: readonly [number, number], nth: number, count: number): Polygon[] {
+    const at = (share: number): number => low + (high - low) * share / count;
+    return between(loops, axis, nth === 0 ? -Infinity : at(nth), nth === count - 1 ? Infinity : at(nth + 1));
 }
 /** Seams at the ends of what lies along the axis that they part it across, or nearly. */
 function seamsAlong(way: Vector, axis: Vector, [low, high]: Region['seams']): readonly [boolean, boolean] {
@@ -206,8 +215,10 @@ function facing(round: readonly Flank[], way: Line, end: number): Flank {
 
 /** Where beams stand free in the coffer too: of those that look against the end the one whose edge it lies at. */
 function nearest(flanks: readonly Flank[], outline: Polygon, way: Line, end: number): Flank {
-    const axis = directionOf(way), place = (point: Point): number => end * reach(ORIGIN, point, axis), last = outline.reduce((far, point) => (place(point) > place(far) ? point : far));
-    const looking = flanks.filter(({ base: { a, b } }) => end * (a * axis.x + b * axis.y) < 0), off = ({ base }: Flank): number => Math.abs(distanceFrom(base, last));
+    const axis = directionOf(way), place = (point: Point): number => end * reach(ORIGIN, point, axis);
+    const last = outline.reduce((far, point) => (place(point) > place(far) ? point : far));
+    const off = ({ base }: Flank): number => Math.abs(distanceFrom(base, last));
+    const looking = flanks.filter(({ base: { a, b } }) => end * (a * axis.x + b * axis.y) < 0);
     return (looking.length > 0 ? looking : flanks).reduce((best, flank) => (off(flank) < off(best) ? flank : best));
 }
 

@@ -52,14 +52,15 @@ export function sideRunOf({ flank, start, end, nth }: FlankStretch): SideRun[] {
     if (!a || !b) return [];
     const clear = (border: Border, face: Point): Point => (border.behind ? crossing(flank.face, border.other.face) ?? face : face);
     return [{
-        flank, start, end, nth, face: { from: a.face, to: b.face }, back: { from: a.back, to: b.back }, clear: { from: clear(start, a.face), to: clear(end, b.face) },
+        flank, start, end, nth, face: { from: a.face, to: b.face }, back: { from: a.back, to: b.back },
+        clear: { from: clear(start, a.face), to: clear(end, b.face) },
     }];
 }
 
 /**
  * The four-point rule: own face f and back k, the other's face F and back K. Mitered: f x F and k x K. Running past: f x K, k x K.
- * Butted against it, or dying into it: f x F, k x F; over what dies into it, as far as the wall. One that runs past where the other has no side ends at its bottom, where that is wider than
- * the channel: it would be let into the side that is not there.
+ * Butted against it, or dying into it: f x F, k x F; over what dies into it, as far as the wall. One that runs past where the other has no side ends at its
+ * bottom, where that is wider than the channel: it would be let into the side that is not there.
  */
 function endPoints({ face, back }: Flank, { other, cut, endsSquare, splice, behind: wall }: Border): { face: Point; back: Point } | undefined {
     const stop = splice ?? wall, [stopsFace, stopsBack] = stop ? [crossing(face, stop), crossing(back, stop)] : [];

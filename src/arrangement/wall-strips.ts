@@ -15,8 +15,8 @@ import { pointOf, type Unit } from './unit.ts';
  * What runs along a wall, from the wall out: the band, or a half beam's bottom, blocking and wall cleat. Corners, common practice, no
  * source: within 10 degrees of square the wall that lies nearer east-west runs to the other wall, and the other ends at its edge;
  * round an outside corner of half beams it runs on to the other's edge, and the other ends at its wall. All other corners, and
- * bands round every outside corner, are mitered. Half beams die into the face of a band; both run to a bare wall. Of half beams of two depths the deeper runs to
- * the wall and the shallower dies into it, as lines do, its blocking clear of that. `planned`: the plan's, with their splices.
+ * bands round every outside corner, are mitered. Half beams die into the face of a band; both run to a bare wall. Of half beams of two depths the deeper
+ * runs to the wall and the shallower dies into it, as lines do, its blocking clear of that. `planned`: the plan's, with their splices.
  */
 export function stripsOfWalls(walls: readonly WallCarrier[], planned: readonly Wall[], unit: Unit): Piece[] {
     return walls.flatMap((wall, i) => partsOf(wall, unit).flatMap(part => {

@@ -6,9 +6,9 @@ const ORIGIN: Point = { x: 0, y: 0 };
 const ON: number = 1;
 
 /**
- * What of a region lies beyond a cut: farther along `axis` than `at`. The region as loops, clockwise round it and counterclockwise round holes, so that it lies on
- * the right of all of them; what is left comes as such loops again. A hole that touches the cut from the other side is gone, one that touches it
- * from within is open to it.
+ * What of a region lies beyond a cut: farther along `axis` than `at`. The region as loops, clockwise round it and counterclockwise round holes, so that it
+ * lies on the right of all of them; what is left comes as such loops again. A hole that touches the cut from the other side is gone, one that touches it from
+ * within is open to it.
  */
 export function beyond(loops: readonly Polygon[], axis: Vector, at: number): Polygon[] {
     const kept: Polygon[] = [], chains: Chain[] = [], way = { x: axis.y, y: 0 - axis.x };
@@ -44,7 +44,8 @@ function chainsOf(loop: Polygon, over: readonly number[]): Chain[] {
         if (a) chains.at(-1)!.push(point);
         if (a === b) return;
         // a corner on the cut is where it crosses it
-        const share = Math.min(1, Math.max(0, over[i]! / (over[i]! - over[next]!))), crossing = { x: point.x + (to.x - point.x) * share, y: point.y + (to.y - point.y) * share };
+        const share = Math.min(1, Math.max(0, over[i]! / (over[i]! - over[next]!)));
+        const crossing = { x: point.x + (to.x - point.x) * share, y: point.y + (to.y - point.y) * share };
         if (b) chains.push([crossing]);
         else chains.at(-1)!.push(crossing);
     });
@@ -55,7 +56,8 @@ function chainsOf(loop: Polygon, over: readonly number[]): Chain[] {
 export function withoutStraights(polygon: Polygon, near: number): Polygon {
     let left = [...polygon];
     for (let i = 0; i < left.length && left.length > 3;) {
-        const before = left.at(i - 1)!, point = left[i]!, after = left[(i + 1) % left.length]!, way = { x: after.x - before.x, y: after.y - before.y }, long = lengthOf(way);
+        const before = left.at(i - 1)!, point = left[i]!, after = left[(i + 1) % left.length]!;
+        const way = { x: after.x - before.x, y: after.y - before.y }, long = lengthOf(way);
         const off = long === 0 ? 0 : Math.abs((point.x - before.x) * way.y - (point.y - before.y) * way.x) / long;
         if (off <= near) left = left.filter((_, k) => k !== i);
         else i++;

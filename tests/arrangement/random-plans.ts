@@ -135,7 +135,10 @@ function channelsOf(line: Line, lines: readonly Line[], walls: Plan['walls']): C
     return starts.map((start, i) => box(line.direction, line.at - line.inside / 2, line.at + line.inside / 2, start, ends[i]!));
 }
 
-/** Behind a half beam: to the wall, or to the band or the deeper half beam beside it, or a timber no shallower; round an outside corner as far again as it is wide. */
+/**
+ * Behind a half beam: to the wall, or to the band or the deeper half beam beside it, or a timber no shallower; round an outside corner as far again as it
+ * is wide.
+ */
 function channelOfWall(walls: Plan['walls'], i: number): Corners[] {
     const corner = (k: number): { x: number; y: number } => walls[(k + walls.length) % walls.length]!.from as { x: number; y: number };
     const { perimeter } = walls[i]!, a = corner(i), b = corner(i + 1);

@@ -9,9 +9,9 @@ import { layoutsOf } from '../support/layouts-of.ts';
 import { wrongIn } from './look-at-ceiling.ts';
 
 /**
- * Rooms whose every piece was reckoned by hand, and stands in a comment behind its room: `// piece NAME, NAME FACE [BACK] CUT CUT`, lengths in inches, the cut of the
- * west or north end first. What is not named there must not be in the list, but for what hangs in a row of its own: spacers and trim. A piece of no
- * rectangle says its corners' box: `LONG x WIDE`.
+ * Rooms whose every piece was reckoned by hand, and stands in a comment behind its room: `// piece NAME, NAME FACE [BACK] CUT CUT`, lengths in inches, the cut
+ * of the west or north end first; of a timber what it is ripped to before the cuts, of a panel `LONG x WIDE`. What is not named there must not be in the
+ * list, but for spacers and trim.
  */
 const folder = new URL('piece-tables/', import.meta.url);
 

@@ -103,7 +103,9 @@ function halfBeamShape({ width: { ticks: width }, bottomWidth, section, perimete
 function timberShape(width: Ticks, section: HalfBeam['section'], { scribe }: HalfBeam['perimeter'], beams: Section | undefined): WallShape {
     const depth = section.depth.ticks, { solid } = section.profile;
     const timber = board('timber', 'Timber', solid!.at, [0, width], [0, depth], false, [width * 0.3, depth * 0.45]);
-    return { ...shapeOf([timber], beams, width, depth, { heldDown: 0, panel: panelOf(section) }), scribe: scribe && { width: scribe.value, top: 0, foot: depth } };
+    return {
+        ...shapeOf([timber], beams, width, depth, { heldDown: 0, panel: panelOf(section) }), scribe: scribe && { width: scribe.value, top: 0, foot: depth },
+    };
 }
 
 function shapeOf(parts: readonly WallPart[], beams: Section | undefined, face: Ticks, depth: Ticks,
