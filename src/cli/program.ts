@@ -137,7 +137,7 @@ function command(world: Surroundings, run: (job: Job) => Promise<void>): Command
         .addOption(new Option('--page <page>', 'which page').choices(PRINTED_PAGES).default('plan')).addOption(new Option('--format <format>', 'output format').choices(PAGE_FORMATS).default('html'))
         .addOption(into('pages')).addOption(force).addOption(rooms).addOption(quick).action(act<PrintOptions>(print));
     const withStates = (name: string, about: string): Command => program.command(name).description(about)
-        .argument('[from]', 'a commit, a tag, a branch, or the word signed: the commit that the contract names; default: the last commit').argument('[to]', 'another; default: the files as they lie')
+        .argument('[from]', 'a commit, a tag, a branch, or the word signed: the commit that the contract names; default: the last commit').argument('[to]', 'another, or the word signed; default: the files as they lie')
         .option('--in <path>', 'the file or folder that is looked at', folder, '.').addOption(quick);
     const actOnStates = <Options>(job: (options: Options, world: World) => Promise<ExitCode>) =>
         (from: string | undefined, to: string | undefined, options: Options) => run(terminal => rehearsing({ ...world, terminal }, world.ready,

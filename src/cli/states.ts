@@ -3,6 +3,7 @@ import { changesOf } from '../changes/changes.ts';
 import type { HouseThere, State } from '../changes/model.ts';
 import type { BoardPlan } from '../cutting/model.ts';
 import { compareFindings } from '../findings/finding.ts';
+import type { JobSettings } from '../job/model.ts';
 import { statedFiles } from '../language/stated-files.ts';
 import { MOST_FILES } from '../language/workspace/most-files.ts';
 import { saysTheSame } from '../language/workspace/same-behind.ts';
@@ -13,7 +14,7 @@ import type { Files } from '../report/look.ts';
 import { EXIT, UsageError, worst, type ExitCode } from './exit-code.ts';
 import { emptyFolder, findFiles, isPassedOver, isWithin } from './find-files.ts';
 import { Git } from './git/git.ts';
-import { revisionOf, unmerged, type Revision } from './git/revision.ts';
+import { leftOut, revisionOf, unmerged, type Revision } from './git/revision.ts';
 import { SIGNED, signedRevision } from './git/signed.ts';
 import { Snapshot } from './git/snapshot.ts';
 import { treeOf, type Tree } from './git/tree.ts';
@@ -25,7 +26,7 @@ import { Workspace, type Checked } from './workspace.ts';
 import type { World } from './world.ts';
 
 export interface StatesAsked {
-    /** Commits, tags or branches: the last commit, and the files as they lie, where nothing is said. The first may be the one that was signed. */
+    /** Commits, tags or branches: the last commit, and the files as they lie, where nothing is said. Either may be the one that was signed. */
     readonly from?: string; readonly to?: string;
     /** The file or folder that is looked at: the current folder where nothing is said. */
     readonly in: string;
@@ -51,15 +52,36 @@ interface Read {
 
 async function statesOf({ from = 'HEAD', to, in: name }: StatesAsked, world: World): Promise<{ before: Read; after: Read; files: Files; code: ExitCode }> {
     const { path, folder } = await placeOf(name, world), git = await Git.at(folder);
-    const named = from === SIGNED ? undefined : await revisionOf(git, from), now = to === undefined ? undefined : await revisionOf(git, to);
+    const revision = (asked: string | undefined): Promise<Revision> | undefined => (asked === undefined || asked === SIGNED ? undefined : revisionOf(git, asked));
+    const old = await revision(from), now = await revision(to);
     // git tells the folder as the system does, and this is how its files are named below
     const here = { ...world, cwd: await world.disk.realpath(world.cwd) };
-    if (!now) await mustBeMerged(git, path);
-    const after = now ? await readTree(now, await treeOf(git, now.commit), git, path, here) : await readFiles(path, here);
-    const old = named ?? await signedRevision(git, after.read.state.houses.map(({ job }) => job));
-    const before = await readTree(old, await treeOf(git, old.commit), git, path, here, after);
-    if (before.files + after.files === 0) throw new UsageError(`There is no job file in ${name}, neither in ${old.asked} nor in ${now?.asked ?? 'the files as they lie'}`);
+    const treeAt = async (at: Revision, known?: Known): Promise<Opened> => readTree(at, await treeOf(git, at.commit), git, path, here, known);
+    if (to === undefined) await mustBeAsItLies(git, path, world);
+    // what was signed stands in the contract of the other state; where that one has none yet, or is the signed one too, in that of the files as they lie
+    const [before, after] = to === SIGNED ? await untilSigned(old, git, treeAt, path, here) : await fromSigned(old, now, git, treeAt, path, here);
+    if (before.files + after.files === 0) throw new UsageError(`There is no job file in ${name}, neither in ${from} nor in ${to ?? 'the files as they lie'}`);
     return { before: before.read, after: after.read, files: after.names, code: worst(before.code, after.code) };
+}
+
+type TreeAt = (at: Revision, known?: Known) => Promise<Opened>;
+
+/** `old`: undefined where it is the one that was signed; `now`: where it is the files as they lie. */
+async function fromSigned(old: Revision | undefined, now: Revision | undefined, git: Git, treeAt: TreeAt, path: string, world: World): Promise<[Opened, Opened]> {
+    const after = now ? await treeAt(now) : await readFiles(path, world);
+    return [await treeAt(old ?? await signedRevision(git, jobsIn(after)), after), after];
+}
+
+/** `old`: undefined where both are the one that was signed. */
+async function untilSigned(old: Revision | undefined, git: Git, treeAt: TreeAt, path: string, world: World): Promise<[Opened, Opened]> {
+    const before = old && await treeAt(old), isSaid = before !== undefined && jobsIn(before).some(({ contract }) => contract?.signed?.commit);
+    const signed = await signedRevision(git, jobsIn(isSaid ? before : await readFiles(path, world)));
+    const after = await treeAt(signed, before);
+    return [before ?? after, after];
+}
+
+function jobsIn({ read }: Opened): JobSettings[] {
+    return read.state.houses.map(({ job }) => job);
 }
 
 /** The path that was asked for, as the system tells it, and the nearest folder that is there: what is looked at may be gone by now. */
@@ -79,9 +101,13 @@ async function placeOf(name: string, { cwd, disk }: World): Promise<{ path: stri
     }
 }
 
-async function mustBeMerged(git: Git, path: string): Promise<void> {
-    const open = (await unmerged(git)).filter(way => way.endsWith('.coffer') && isWithin(resolve(git.top, way), path));
+/** Throws a UsageError where what lies there is not what is worked on. */
+async function mustBeAsItLies(git: Git, path: string, { disk }: World): Promise<void> {
+    const isOurs = (way: string): boolean => way.endsWith('.coffer') && isWithin(resolve(git.top, way), path);
+    const open = (await unmerged(git)).filter(isOurs), left: string[] = [];
+    for (const way of (await leftOut(git)).filter(isOurs)) if (!await disk.stat(resolve(git.top, way)).then(() => true, () => false)) left.push(way);
     if (open.length > 0) throw new UsageError(`A merge is not finished here, and both sides stand in ${open.join(', ')}: finish it first, or name two commits`);
+    if (left.length > 0) throw new UsageError(`Not all files are checked out here (git sparse-checkout), and ${left.length > 3 ? `${left.length} job files` : left.join(', ')} would count as gone: check them out, choose a folder with --in, or name two commits`);
 }
 
 interface Known { readonly checked: ReadonlyMap<string, Checked>; readonly workspace: Workspace }
@@ -90,6 +116,7 @@ interface Opened extends Known { readonly read: Read; readonly code: ExitCode; r
 /** A state that is committed. */
 async function readTree(revision: Revision, tree: Tree, git: Git, path: string, world: World, known?: Known): Promise<Opened> {
     const { workspace, paths } = await openTree(revision, tree, git, path, world), { asked, commit: hash, date, subject } = revision;
+    tree.notes.forEach(words => { world.terminal.say(`in ${asked}: ${words}`); });
     return readState(workspace, paths, { name: asked, commit: { hash, date, subject } }, `in ${asked}: `, world, known);
 }
 

@@ -30,7 +30,7 @@ export function gainOfCut(piece: Piece, wanted: Piece): number {
 }
 
 /** What is done along its edges: it stays there when an end is cut off. Slots and holes of an end go with it, and are cut again. */
-function edgeWork({ work }: Piece): string[] {
+export function edgeWork({ work }: Piece): string[] {
     return work.filter(({ kind }) => EDGES.has(kind)).map(each => JSON.stringify(each));
 }
 const EDGES: ReadonlySet<Work['kind']> = new Set(['rabbet', 'ease']);

@@ -1,5 +1,5 @@
 import { realpath } from 'node:fs/promises';
-import { relative } from 'node:path';
+import { join, relative, resolve } from 'node:path';
 import { askGit } from '../git/ask.ts';
 import { printedBlobs } from '../git/blobs.ts';
 import { namedCommits, type NamedCommit } from '../git/commits.ts';
@@ -34,11 +34,36 @@ export const readStored: ReadStored = async (program, top, commit, paths, most) 
     }
     const readable = [...listed.values()].filter(({ kind, bytes }) => kind === 'file' && bytes <= most);
     const { out } = readable.length === 0 ? {} : await askGit(top, ['cat-file', '--batch'], { program, input: `${readable.map(({ blob }) => blob).join('\n')}\n` });
-    const blobs = out ? printedBlobs(out) : new Map<string, Buffer>();
+    const blobs = out ? printedBlobs(out) : new Map<string, Buffer>(), within = await storedWithin(program, real, commit, wanted.filter(way => !listed.has(way)), most);
     return ways.map((way): Stored => {
         const one = way === undefined ? undefined : listed.get(way);
-        if (!one) return undefined;
+        if (!one) return within.get(way ?? '');
         if (one.kind !== 'file') return one.kind === 'link' ? 'link' : 'unreadable';
         return one.bytes > most ? 'too-large' : blobs.get(one.blob) ?? 'unreadable';
     });
 };
+
+/** What lies in a repository within the repository, such as details that several houses share, is read at the commit that was used then. */
+async function storedWithin(program: string, top: string, commit: string, ways: readonly string[], most: number): Promise<ReadonlyMap<string, Stored>> {
+    const folders = [...new Set(ways.flatMap(foldersOf))], found = new Map<string, Stored>(), links: Listed[] = [];
+    for (let at = 0; at < folders.length; at += AT_ONCE) {
+        const { out } = await askGit(top, ['ls-tree', '-l', '-z', '--full-tree', commit, '--', ...folders.slice(at, at + AT_ONCE)], { program });
+        links.push(...out ? printedTree(out).filter(({ path, kind }) => kind === 'other' && folders.includes(path)) : []);
+    }
+    for (const { path, blob } of links) {
+        const place = resolve(top, path), inside = ways.filter(way => way.startsWith(`${path}/`));
+        // the folder of one that is not checked out is in the outer one, and what is behind a link lies elsewhere
+        if (await realpath(place).catch(() => undefined) !== place) continue;
+        const { out } = await askGit(place, ['rev-parse', '--show-toplevel'], { program });
+        if (!out || resolve(out.toString('utf8').trim()) !== place) continue;
+        const stored = await readStored(program, place, blob, inside.map(way => join(top, way)), most);
+        inside.forEach((way, i) => found.set(way, stored[i]));
+    }
+    return found;
+}
+
+/** `a/b` and `a` of `a/b/c.coffer`. */
+function foldersOf(way: string): string[] {
+    const names = way.split('/').slice(0, -1);
+    return names.map((_, i) => names.slice(0, i + 1).join('/'));
+}

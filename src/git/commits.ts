@@ -21,8 +21,8 @@ async function named(ask: Ask, name: string): Promise<NamedCommit | undefined> {
     const { out, words } = await ask(['rev-parse', '--verify', '--end-of-options', `${name}^{commit}`]), hash = out?.toString('utf8').trim();
     if (!hash) return words.includes('is ambiguous') ? { is: 'several' } : /needed a single revision|unknown revision|expected commit type/i.test(words) ? { is: 'none' } : undefined;
     const answer = await ask(['merge-base', '--is-ancestor', hash, 'HEAD']);
-    // no is told by its code, without a word
-    return answer.out ? { is: 'behind', hash } : answer.words.trim() === '' ? { is: 'aside', hash } : undefined;
+    // no is told by this code, what went wrong by another
+    return answer.out ? { is: 'behind', hash } : answer.code === 1 ? { is: 'aside', hash } : undefined;
 }
 
 async function lineOf(ask: Ask, words: readonly string[]): Promise<string | undefined> {

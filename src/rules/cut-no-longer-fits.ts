@@ -1,17 +1,14 @@
-import { asRecorded, creditOf, hasItsEnds, recordOf, usableFor, type Misfit } from '../cutting/as-cut.ts';
-import { assign } from '../cutting/assign.ts';
-import { canBecome, gainOfCut } from '../cutting/become.ts';
+import { creditOf, hasItsEnds, recordOf, usableFor, type Misfit } from '../cutting/as-cut.ts';
+import { usesOf, type Use } from '../cutting/uses.ts';
 import type { Fix } from '../findings/finding.ts';
 import type { AsCut } from '../job/model.ts';
-import { grouped } from '../plain/groups.ts';
 import { nameInRoom } from '../takeoff/ids.ts';
 import type { Piece } from '../takeoff/model.ts';
-import { roughWidth } from '../takeoff/rough-width.ts';
 import { defineRule } from './rule.ts';
 import { intoFix } from './support/cut-boards.ts';
 import { changed, HALL_IN_WORK } from './support/examples.ts';
-import { replacing } from './support/fixes.ts';
 import { wordsOf } from './support/places.ts';
+import { useFix, useText } from './support/uses.ts';
 import { sizesOf, type Sizes } from './support/words.ts';
 
 const right = changed(changed(HALL_IN_WORK, '    spoiled  side-A-1-north\n', ''), `    cut      6' of poplar-1x6 into side-A-1-north at 48 3/4" mitered 45°\n`, '');
@@ -38,16 +35,16 @@ and write how it is now, put it where it fits, or give it up with \`spoiled\`.`,
     check: {
         room({ layout: { room }, job, pieces }, report) {
             if (room.cutBoards.length === 0) return;
-            const credit = creditOf(room, pieces()), uses = bestUses(credit.misfits, pieces().filter(each => credit.wanted(nameInRoom(each)) > 0));
+            const { misfits } = creditOf(room, pieces()), uses = misfits.length > 0 ? usesOf(room, pieces()) : new Map<unknown, Use>();
             const size = sizesOf(job);
-            for (const misfit of credit.misfits) {
-                const { piece, name, record, board } = misfit, use = uses.get(misfit), words = (cut: AsCut): string => cutWords(cut, { piece, record, size });
+            for (const misfit of misfits) {
+                const { piece, name, record, board } = misfit, use = uses.get(name), words = (cut: AsCut): string => cutWords(cut, { piece, record, size });
                 report({
                     ...wordsOf(name),
                     message: `${name.value} was cut ${words(record)}, and is now needed ${words(recordOf(piece))}. ${remedy(misfit, use, size)}`,
                     related: [...record.at ? [{ at: record.at, message: `it was cut at ${size(record.length)}` }] : [], { at: piece.source, message: `this makes it ${size(piece.cutOverall)} long` }],
                     fixes: [
-                        ...use?.how === 'keep' ? replacing(name, nameInRoom(use.into), `Use it for ${nameInRoom(use.into)}`) : [],
+                        ...use ? useFix(board, name, use, job) : [],
                         ...isRecut(misfit) ? intoFix(board, one => (one === name ? recordOf(piece) : one.asCut), job, 'It has been recut: write how it is now') : [],
                         ...spoiledFix(misfit),
                     ],
@@ -56,22 +53,6 @@ and write how it is now, put it where it fits, or give it up with \`spoiled\`.`,
         },
     },
 });
-
-/** What a piece becomes, and how. */
-interface Use { readonly into: Piece; readonly how: 'keep' | 'trim' | 'rip' }
-
-/** So that the most of the wood is kept, as in a comparison of two states; a piece that stays in its own place is in none. */
-function bestUses(misfits: readonly Misfit[], open: readonly Piece[]): ReadonlyMap<Misfit, Use> {
-    const uses = new Map<Misfit, Use>(), byStock = grouped(open, ({ stock: { key } }) => key);
-    for (const [stock, own] of grouped(misfits, ({ board }) => board.stock.value.key)) {
-        const may = byStock.get(stock) ?? [], cut = own.map(({ piece, record, board }): Piece => ({ ...asRecorded(piece, record), stock: board.stock.value }));
-        for (const [i, j] of assign(own.length, may.length, (row, column) => gainOfCut(cut[row]!, may[column]!)).pairs) {
-            const into = may[j]!, how = canBecome(cut[i]!, into);
-            if (how && into !== own[i]!.piece) uses.set(own[i]!, { into, how });
-        }
-    }
-    return uses;
-}
 
 function isRecut({ piece, record }: Misfit): boolean {
     return usableFor(piece, record) >= piece.cutOverall;
@@ -94,13 +75,6 @@ function remedy(misfit: Misfit, use: Use | undefined, size: Sizes): string {
     const short = wanted - usableFor(piece, record);
     const why = hasItsEnds(piece, record) ? `It is ${size(short)} too short` : `With its miter cut off it would be ${size(short)} too short`;
     return `${why}, so it has to be cut again. ${elsewhere || `No piece that is still to be cut comes out of it: write \`spoiled ${nameInRoom(piece)}\`.`}`;
-}
-
-function useText({ into, how }: Use, { length }: AsCut, size: Sizes): string {
-    const name = nameInRoom(into), off = length - into.cutOverall;
-    if (how === 'keep') return `It fits as it is for ${name}.`;
-    const ripped = how === 'rip' ? `Ripped to ${size(roughWidth(into))} and cut` : 'Recut';
-    return `${ripped} to ${size(into.cutOverall)}${off > 0 ? `, ${size(off)} shorter,` : ''} it becomes ${name}, which keeps the most of the wood: then write that name, and how it was recut.`;
 }
 
 function spoiledFix({ name, piece, board: { at } }: Misfit): Fix[] {

@@ -1,6 +1,6 @@
 import { distance } from 'fastest-levenshtein';
-import type { Room } from '../job/model.ts';
-import type { Given } from '../provenance/source.ts';
+import { usesOf, type Use } from '../cutting/uses.ts';
+import type { AsCut, CutBoard, CutName, Room } from '../job/model.ts';
 import type { Piece } from '../takeoff/model.ts';
 import { nameInRoom } from '../takeoff/ids.ts';
 import { listed } from '../plain/words.ts';
@@ -8,6 +8,8 @@ import { defineRule } from './rule.ts';
 import { changed, HALL_IN_WORK } from './support/examples.ts';
 import { replacing } from './support/fixes.ts';
 import { wordsOf } from './support/places.ts';
+import { useFix, useText } from './support/uses.ts';
+import { sizesOf, type Sizes } from './support/words.ts';
 
 const wrong = changed(HALL_IN_WORK, '6\' of poplar-1x6 into side-A-1-north', '6\' of poplar-1x6 into side-A-4-north');
 
@@ -20,31 +22,44 @@ What is cut and what is spoiled is recorded by the names in the cut list, withou
 that is not in it counts for nothing, so the boards would be planned as if the piece were still to be cut.
 
 A line of 3 coffers has the bays 1 to 3: there is no \`side-A-4-north\`. Names come from the place alone, so a piece keeps its
-name when something else is changed; only another number of lines changes it.`,
+name when something else is changed; only another number of lines changes it.
+
+Where the grid was changed after the first boards are cut, and the record says how the piece was cut, the finding names the one that it is best
+recut as, so that the most of the wood is kept, as \`compare\` does: a side that was cut at 49 7/8" for a bay that is gone becomes one of 48 3/4"
+by trimming 1 1/8" off. A fix writes that.`,
     wrong,
     right: HALL_IN_WORK,
     basis: 'Names as the cut list has them.',
     check: {
-        room({ layout: { room }, pieces }, report) {
+        room({ layout: { room }, job, pieces }, report) {
             const said = namesSaid(room);
             if (said.length === 0) return;
             const known = new Set(pieces().map(nameInRoom));
             if (known.size === 0) return;
-            for (const name of said) {
+            let uses: ReturnType<typeof usesOf> | undefined;
+            for (const { name, board } of said) {
                 if (known.has(name.value)) continue;
                 const near = nearest(name.value, pieces()), spliced = [...known].filter(one => isPieceOf(name.value, one));
                 const instead = spliced.length > 1 ? ` It is spliced: ${listed(spliced)}.` : near === undefined ? '' : ` Did you mean ${near}?`;
+                const use = instead === '' && board ? (uses ??= usesOf(room, pieces())).get(name) : undefined;
                 report({
-                    ...wordsOf(name), message: `There is no ${name.value} in the cut list of ${room.name}.${instead}`,
-                    fixes: replacing(name, near, `Write ${near}`),
+                    ...wordsOf(name), message: `There is no ${name.value} in the cut list of ${room.name}.${instead}${use ? recutText(name, use, sizesOf(job)) : ''}`,
+                    fixes: use ? useFix(board!, name, use, job) : replacing(name, near, `Write ${near}`),
                 });
             }
         },
     },
 });
 
-function namesSaid(room: Room): Given<string>[] {
-    return [...room.spoiled, ...room.cutBoards.flatMap(board => board.into)];
+interface Said { readonly name: CutName; readonly board?: CutBoard }
+
+function namesSaid(room: Room): Said[] {
+    return [...room.spoiled.map(name => ({ name })), ...room.cutBoards.flatMap(board => board.into.map(name => ({ name, board })))];
+}
+
+function recutText({ asCut }: CutName, use: Use, size: Sizes): string {
+    const record = asCut as AsCut;
+    return ` It was cut at ${size(record.length)}. ${useText(use, record, size)}`;
 }
 
 /** Whether it is one of the pieces of a run of that name that is spliced: `blocking-1-a` of `blocking-1`. */

@@ -42,8 +42,7 @@ describe('worked examples', () => {
     });
     // Public records of the City of Carmel, Indiana, redevelopment commission, one electrical contract of 7,505,000.00 less 467,808.00: application 25
     // (period to 2010-05-31) has 6,448,296.27 completed and 351,859.60 retained, application 26 (to 2010-06-30) 6,585,898.78 and the same retained, and
-    // the check for it is 137,602.51. That much is kept at 10 % until half of the contract is done. No public guide was found that prints a schedule of
-    // values with all of its sums (state, federal and university facilities' manuals were looked through: they print the order of the lines alone).
+    // the check for it is 137,602.51. That much is kept at 10 % until half of the contract is done.
     test('two applications of one contract, one after the other, as a city has paid them', () => {
         const at = (completed: number, payments: readonly string[]): Bill => bill({
             signed: '7505000', retainage: '0.10', until: '0.5', changes: [{ deducts: '467808' }], payments,
@@ -56,6 +55,24 @@ describe('worked examples', () => {
     // The same records, a masonry contract: what of six applications was kept at 10 %, each to the cent
     test.each([[94_313.33, 9431.33], [172_644.44, 17_264.44], [58_588.89, 5858.89], [27_432.22, 2743.22], [118_846.10, 11_884.61], [240_730.01, 24_073]])('of %d is kept %d', (sum, kept) => {
         expect(dollars(bill({ signed: String(sum), retainage: '0.10', phases: [{ done: '1' }] }).retained)).toBe(kept);
+    });
+    // Progress payment vouchers of the California Department of Transportation, which publishes them (petsfiles.dot.ca.gov, hq/construc/vouchers), by contract
+    // and number of the payment: contract items, extra work, adjustments and materials are what 5 % is retained of; mobilization is paid without retention and
+    // is left out here; deductions are taken off behind it, as what is paid is. `this`: what the voucher pays; all sums to the cent.
+    test.each([
+        { voucher: '04-163624, 9', items: '1638633.31', extra: '9320.76', adjustment: '12493.01', materials: '25687.60', subject: '1661148.66', retained: '83057.43', deductions: '0', total: '1578091.23', this: '50229.65' },
+        { voucher: '04-253794, 19', items: '27662734.78', extra: '1236755.80', adjustment: '484451.70', materials: '7226.82', subject: '28422265.70', retained: '1421113.29', deductions: '0', mobilization: '2800000.00', total: '29801152.41', this: '621758.75' },
+        { voucher: '04-006044, 18', items: '10277840.50', extra: '80128.29', adds: '208662.36', materials: '0', subject: '10566631.15', retained: '528331.56', deductions: '2350.94', total: '10035948.65', this: '559448.59' },
+        { voucher: '12-0695U4, 24', items: '25008829.24', extra: '1725861.07', adds: '202869.91', materials: '1683065.38', subject: '28620625.60', retained: '1431031.28', deductions: '40000.00', mobilization: '5259991.00', total: '32409585.32', this: '950741.15' },
+        { voucher: '03-1A1814, 19', items: '759915.25', extra: '12761.78', adds: '25236.00', materials: '0', subject: '797913.03', retained: '39895.65', deductions: '42119.71', mobilization: '152913.00', total: '868810.67', this: '14011.39' },
+    ])('voucher $voucher of a state, with all of its sums', ({ items, extra, adjustment, adds, materials, subject, retained, deductions, mobilization = '0', total, this: pays }) => {
+        const before = new D(total).minus(mobilization).minus(pays).plus(deductions);
+        const { work, earned, due, ...made } = bill({
+            signed: new D(items).plus(materials).toString(), retainage: '0.05', phases: [{ sum: items, done: '1' }, { sum: materials, done: '1' }],
+            changes: [{ adds: extra, done: '1' }, adds === undefined ? { deducts: adjustment } : { adds, done: '1' }], payments: [before.toString()],
+        });
+        expect([...work.map(line => line.earned), earned, made.retained, due].map(dollars))
+            .toEqual([items, materials, extra, adds ?? `-${adjustment!}`, subject, retained, pays].map(Number));
     });
     // 48 CFR 32.103: retainage is at most 10 % of the approved amount, and is paid when all of the contract is done
     test('what was retained is paid with the final bill', () => {

@@ -92,6 +92,20 @@ describe('two states', () => {
         expect(out).toContain('&lt;img src=x&gt; \\[a\\](http\\://b) \\| c');
     });
 
+    test('as Markdown a comment that GitHub takes, however much is changed, and it says that it is not all', async () => {
+        const rooms = (coffers: number, name: (i: number) => string = i => `room-${i}`): Files => ({ ...house, 'den.coffer': Array.from({ length: 40 }, (_, i) => house['den.coffer'].replace('room den {', `room ${name(i)} {`)
+            .replace('coffers-north  3', `coffers-north  ${coffers}`).replace(i === 0 ? /$/ : /^.*\n.*\n.*\n/, '').replace(`12' 3 1/2"`, `12' ${i % 12} 1/2"`)).join('') });
+        const told = async (...states: Files[]): Promise<string> => (await cofferwright(repositoryOf(states), ['compare', 'one', 'two', '--quick', '--format', 'markdown'])).out;
+        const many = await told(rooms(3), rooms(4));
+        expect([many.length <= 65_536, many.length > 20_000]).toEqual([true, true]);
+        expect(many).toContain('Shortened, so that it fits into a review');
+        expect(many).toMatch(/^and \d+ more lines$/m);
+        expect(many).toContain('the change costs');
+        expect(many.match(/<details>/g)?.length).toBe(many.match(/<\/details>/g)?.length);
+        // one that fits is whole
+        expect(await told(house, finer)).not.toContain('Shortened');
+    });
+
     test('as CSV a row for each piece that is not the same', async () => {
         const cwd = repositoryOf([house, finer]), { json } = await compare(cwd, 'one', 'two'), { from, moved, fresh, gone } = json.houses[0]!.pieces;
         const { data } = Papa.parse<Record<string, string>>((await cofferwright(cwd, ['compare', 'one', 'two', '--quick', '--format', 'csv'])).out, { header: true, skipEmptyLines: true });

@@ -168,6 +168,49 @@ describe('an invoice', () => {
         });
     });
 
+    describe('what was put up for the contract, after the ceiling was changed', () => {
+        const byUp = (commit: string, more = ''): string => signedJob.replace('5b1f0c7', commit).replace('share 45% done 50%', 'share 45% known-by put-up').replace(/ {4}change .*\n/, more).replace('payment    800 USD', 'payment    1 USD');
+        const up = (names: string, text = den): string => text.replace('  grid {', `  put-up {\n    up  ${names}\n  }\n\n  grid {`);
+        const finer = (text: string): string => text.replace('coffers-north  3', 'coffers-north  5');
+        const beams = (out: string): string | undefined => /Beams up +\$3,600\.00 +(\d+ %)/.exec(out)?.[1];
+
+        test('is billed as it was, though the present cut list is longer, and nothing of it is unknown', async () => {
+            const cwd = repositoryOf([house]), commit = git(cwd, ['rev-parse', '--short', 'HEAD']).trim(), bill = () => cofferwright(cwd, ['invoice', '--number', '3', '--format', 'human']);
+            write(cwd, { 'job.coffer': byUp(commit), 'den.coffer': up('blocking, line-1') });
+            const before = await bill();
+            write(cwd, { 'den.coffer': finer(up('blocking, line-1')) });
+            const after = await bill();
+            expect([beams(after.out), after.code]).toEqual([beams(before.out), 0]);
+            expect(after.out).toMatch(new RegExp(`\\d+ of \\d+ pieces of den are up, by the cut list of the drawings at ${commit}\\.`));
+            // without the commit it would be less
+            write(cwd, { 'job.coffer': byUp('0123456') });
+            expect(beams((await bill()).out)).not.toBe(beams(before.out));
+        });
+
+        test('does not fall when the change is accepted, which has a line of its own', async () => {
+            const cwd = repositoryOf([house, { ...house, 'den.coffer': finer(den) }]), [one, two] = ['one', 'two'].map(name => git(cwd, ['rev-parse', '--short', name]).trim());
+            const bill = () => cofferwright(cwd, ['invoice', '--number', '3', '--format', 'human']), all = 'blocking, spacers, sides, cleats, bottoms, band';
+            write(cwd, { 'job.coffer': byUp(one!), 'den.coffer': up(all) });
+            const before = await bill();
+            expect(beams(before.out)).toBe('100 %');
+            const change = `    change     1 adds 900 USD on 2026-03-02 at "${two!}" for "A finer grid" done 0%\n`;
+            write(cwd, { 'job.coffer': byUp(one!, change), 'den.coffer': finer(up(all.replaceAll(', ', ', ').replace('sides, ', ''))) });
+            const fewer = await bill();
+            write(cwd, { 'job.coffer': byUp(one!, change), 'den.coffer': finer(up(all)) });
+            const after = await bill();
+            expect([beams(after.out), beams(fewer.out) === '100 %']).toEqual(['100 %', false]);
+            expect(after.out).toMatch(/Change 1: A finer grid +\$900\.00 +0 %/);
+        });
+
+        test('and what is up under a name that nothing has any more is told', async () => {
+            const cwd = repositoryOf([house]), { out, code } = await (async () => {
+                write(cwd, { 'job.coffer': byUp('0123456'), 'den.coffer': up('line-1, line-2').replace('coffers-north  3', 'coffers-north  2') });
+                return cofferwright(cwd, ['invoice', '--number', '3', '--format', 'human']);
+            })();
+            expect([code, out.replace(/\s+/g, ' ').includes('line-2, recorded as up, is not in the present cut list, so it is not counted as done.')]).toEqual([1, true]);
+        });
+    });
+
     test('a phase that is known by what is put up is done as far as that, and the steps say it', async () => {
         const known = signed('"Beams up" share 45% done 50%', '"Beams up" share 45% known-by put-up'), up = { ...known, 'den.coffer': den.replace('  grid {', '  put-up {\n    up  blocking, line-1\n  }\n\n  grid {') };
         const pieces = (JSON.parse((await cofferwright(folderWith(house), ['cut-list', '--format', 'json'])).out) as { pieces: { part: string; line: string | null }[] }).pieces;

@@ -24,6 +24,26 @@ describe('compare signed', () => {
         expect((await cofferwright(cwd, ['compare', 'signed', '--quick'])).out).toContain(`From signed (${signed.slice(0, 8)}, 2026-03-02: "State one") to the files as they lie.`);
     });
 
+    test('stands in the second place too: what would have to be undone; the contract is that of the first, or of the files as they lie', async () => {
+        const cwd = repositoryOf([house, finer, finer]), signed = git(cwd, ['rev-parse', 'one']).trim();
+        const until = async (...argv: readonly string[]): Promise<[string, string | null, string[]]> => {
+            const json = JSON.parse((await cofferwright(cwd, ['compare', ...argv, '--quick', '--format', 'json'])).out) as ChangesJson;
+            return [json.before.revision!, json.after.commit, json.said.filter(({ file }) => file === 'den.coffer').map(({ before, after }) => `${before!.value} to ${after!.value}`)];
+        };
+        write(cwd, { 'job.coffer': contract(signed.slice(0, 8)) });
+        // the contract is not in that commit yet
+        expect(await until('two', 'signed')).toEqual(['two', signed, ['4 to 3']]);
+        git(cwd, ['commit', '-q', '-a', '-m', 'The contract']);
+        write(cwd, { 'job.coffer': house['job.coffer'] });
+        expect(await until('HEAD', 'signed')).toEqual(['HEAD', signed, ['4 to 3']]);
+        write(cwd, { 'job.coffer': contract('two') });
+        const [from, to, said] = await until('signed', 'signed');
+        expect([from, to, said]).toEqual(['signed', git(cwd, ['rev-parse', 'two']).trim(), []]);
+        write(cwd, { 'job.coffer': house['job.coffer'] });
+        const { code, err } = await cofferwright(cwd, ['compare', 'one', 'signed', '--quick']);
+        expect([code, err]).toEqual([2, expect.stringContaining('No contract says here at which commit it was signed')]);
+    });
+
     test('where no contract names one, it is a name like any other', async () => {
         const cwd = repositoryOf([house, finer]), { code, err } = await since(cwd);
         expect([code, err]).toEqual([2, 'No contract says here at which commit it was signed: write `signed 29,400 USD on 2026-02-16 at "b7e41d0"` into it, or name the commit']);

@@ -1,7 +1,7 @@
 import { printedInvoice } from '../../pages/invoice/printed.ts';
 import { isSound } from '../../pipeline/standing.ts';
 import { csvInvoices } from '../../report/invoice/csv.ts';
-import { faultsOf, invoiceOf, wantsAgreed, type Billing, type Invoice, type InvoiceContent } from '../../report/invoice/content.ts';
+import { faultsOf, invoiceOf, type Billing, type Invoice, type InvoiceContent } from '../../report/invoice/content.ts';
 import { jsonInvoices } from '../../report/invoice/json.ts';
 import { invoiceLeaf } from '../../report/invoice/leaf.ts';
 import { addressOf, fileNameOfHouse, titleOf, type House } from '../../report/house.ts';
@@ -27,7 +27,7 @@ export interface InvoiceOptions extends Asked, OutputOptions, Billing { readonly
 export async function invoice(options: InvoiceOptions, world: World): Promise<ExitCode> {
     const { houses, files, code } = await housesAsked({ ...options, format: 'human', room: [] }, world), { terminal } = world;
     const invoices: { readonly house: House; readonly invoice: Invoice }[] = [];
-    for (const house of houses) invoices.push({ house, invoice: invoiceOf(house, options, wantsAgreed(house) ? await asAgreed(house, world) : undefined) });
+    for (const house of houses) invoices.push({ house, invoice: invoiceOf(house, options, await asAgreed(house, world)) });
     const made = invoices.flatMap(({ house, invoice: one }) => ('none' in one ? [] : [{ house, content: one.content }]));
     for (const { invoice: one } of invoices) if ('none' in one) terminal.say(one.none);
     // a house without a contract is none of these beside one that has it

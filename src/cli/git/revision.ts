@@ -53,3 +53,9 @@ export async function unmerged(git: Git): Promise<string[]> {
     const list = (await git.ask(['ls-files', '--unmerged', '-z', '--full-name'])).out?.toString('utf8') ?? '';
     return [...new Set(list.split('\0').filter(line => line !== '').map(line => line.slice(line.indexOf('\t') + 1)))].sort();
 }
+
+/** Ways of files that are committed and are not checked out, since only some folders of the repository are wanted here. */
+export async function leftOut(git: Git): Promise<string[]> {
+    const list = (await git.ask(['ls-files', '-t', '-z', '--full-name'])).out?.toString('utf8') ?? '';
+    return list.split('\0').filter(line => line.startsWith('S ')).map(line => line.slice(2));
+}

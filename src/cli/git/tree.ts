@@ -1,10 +1,11 @@
+import { resolve } from 'node:path';
 import { printedBlobs } from '../../git/blobs.ts';
 import { LIST_TREE, printedTree } from '../../git/listed.ts';
 import { UsageError } from '../exit-code.ts';
 import { TABLE_ENDING } from '../../language/workspace/tables.ts';
 import { SUFFIX } from '../find-files.ts';
 import { decode, MOST_BYTES, tooLarge } from '../read-text.ts';
-import type { Git } from './git.ts';
+import { Git } from './git.ts';
 
 /** The job files of a commit, and the tables that these name, by their way from the top with forward slashes. */
 export interface Tree {
@@ -13,18 +14,27 @@ export interface Tree {
     readonly problems: ReadonlyMap<string, string>;
     /** Tables: their text, or the reason why there is none. */
     readonly tables: ReadonlyMap<string, { readonly text: string } | { readonly problem: string }>;
+    /** Repositories within it that cannot be read at this commit, with the reason. */
+    readonly notes: readonly string[];
 }
 
 /** More job files than any shop has; a repository may hold whatever else it likes. */
 const MOST_FILES = 5_000;
 
-/** Reads them out of git's own store. What is behind a link, or in a repository within the repository, is not followed. */
-export async function treeOf(git: Git, commit: string): Promise<Tree> {
+/** Repositories within repositories are read so deep. */
+const DEEPEST = 5;
+
+/**
+ * Reads them out of git's own store. What is behind a link is not followed. A repository within the repository, as of details that several houses share
+ * (`git submodule`), is read at the commit that was used then, where it lies in its place.
+ */
+export async function treeOf(git: Git, commit: string, depth = 0): Promise<Tree> {
     const { out, words } = await git.ask([...LIST_TREE, commit]);
     if (!out) throw new UsageError(`git cannot read the files of ${commit.slice(0, 12)}: ${words.trim()}`);
-    const problems = new Map<string, string>(), wanted: Wanted[] = [], tables: Wanted[] = [];
+    const problems = new Map<string, string>(), wanted: Wanted[] = [], tables: Wanted[] = [], within: Wanted[] = [];
     for (const { path, kind, blob, bytes } of printedTree(out)) {
         if (TABLE_ENDING.test(path) && kind === 'file' && bytes <= MOST_BYTES) tables.push({ path, blob });
+        if (kind === 'other') within.push({ path, blob });
         if (!path.endsWith(SUFFIX)) continue;
         if (kind === 'link') problems.set(path, 'is a link there, which is not followed');
         else if (kind === 'other') problems.set(path, 'is no file there');
@@ -40,7 +50,25 @@ export async function treeOf(git: Git, commit: string): Promise<Tree> {
     // a repository holds whatever tables it likes: those whose names stand in a job file are enough
     const naming = [...texts.values()].filter(text => text.includes('readings')).join('\n');
     const named = tables.filter(({ path }) => naming.includes(path.slice(path.lastIndexOf('/') + 1))).slice(0, MOST_FILES);
-    return { texts, problems, tables: new Map((await readAll(git, named)).map(({ path, read }) => [path, read])) };
+    const own = { texts, problems, tables: new Map((await readAll(git, named)).map(({ path, read }) => [path, read])), notes: [] };
+    const all = [own, ...depth < DEEPEST ? await Promise.all(within.map(each => treeWithin(git, each, depth))) : []];
+    return {
+        texts: new Map(all.flatMap(tree => [...tree.texts])), problems: new Map(all.flatMap(tree => [...tree.problems])), tables: new Map(all.flatMap(tree => [...tree.tables])),
+        notes: all.flatMap(tree => tree.notes),
+    };
+}
+
+const NOTHING: Tree = { texts: new Map(), problems: new Map(), tables: new Map(), notes: [] };
+
+/** A repository within it, under its own ways; nothing where none lies there. */
+async function treeWithin(git: Git, { path, blob: commit }: Wanted, depth: number): Promise<Tree> {
+    const place = resolve(git.top, path), inner = await Git.at(place).catch((error: unknown) => { if (error instanceof UsageError) return undefined; throw error; });
+    // the folder of one that is not checked out is in the outer one, and what is behind a link lies elsewhere
+    if (!inner || resolve(inner.top) !== place) return NOTHING;
+    if (await inner.line(['cat-file', '-t', commit]) !== 'commit') return { ...NOTHING, notes: [`${path} is a repository of its own, and holds no commit ${commit.slice(0, 12)}, which was used then: fetch it there`] };
+    const { texts, problems, tables, notes } = await treeOf(inner, commit, depth + 1);
+    const below = <Value>(map: ReadonlyMap<string, Value>): Map<string, Value> => new Map([...map].map(([way, value]) => [`${path}/${way}`, value]));
+    return { texts: below(texts), problems: below(problems), tables: below(tables), notes: notes.map(words => `${path}/${words}`) };
 }
 interface Wanted { readonly path: string; readonly blob: string }
 

@@ -1,14 +1,14 @@
 import { billOf, type Bill, type WorkLine } from '../../billing/bill.ts';
 import { toDate } from '../../billing/to-date.ts';
-import type { Contract, Payment } from '../../job/contract.ts';
+import type { Contract, KnownBy, Payment } from '../../job/contract.ts';
 import { counted, listed } from '../../plain/words.ts';
 import type { Given } from '../../provenance/source.ts';
 import { printMoney, roundMoney } from '../../quantity/money.ts';
-import { Rational } from '../../quantity/rational.ts';
+import type { Rational } from '../../quantity/rational.ts';
 import { percentText } from '../estimate/words.ts';
 import { titleOfHouse, type House } from '../house.ts';
 import { standingOfRooms } from '../standing.ts';
-import { agreedCommit, piecesOfAgreed, piecesThere, type PiecesThere } from './pieces-there.ts';
+import { piecesDone, shareOf, type Agreed, type PiecesDone } from './pieces-there.ts';
 
 /** What the client is asked to pay, and for what. No cost, no rate and no hour of ours is in it. */
 export interface InvoiceContent {
@@ -45,20 +45,20 @@ export type Invoice = { readonly content: InvoiceContent; readonly bill: Bill } 
 
 /**
  * The bill of a house by the contract of its job. It never asks for more than the contract to date: where lines contradict each other there is none.
- * @param agreed the house at the commit that was agreed last, where it is known: by its cut list is counted what the present one has otherwise
+ * @param agreed the house as it was at the commits that something was agreed for, as far as they are known: what is done is counted by their cut lists
  */
-export function invoiceOf(house: House, { number, date, final }: Billing, agreed?: House): Invoice {
+export function invoiceOf(house: House, { number, date, final }: Billing, agreed: readonly Agreed[] = []): Invoice {
     const { job, rooms } = house, { contract } = job, of = titleOfHouse(house);
     const none = (words: string, because: 'no contract' | 'unfit' | 'nothing due' = 'unfit'): Invoice => ({ none: words, because, draft: [] });
     if (!contract) return none(`Nothing is billed for ${of}: its job has no contract. Write \`contract { signed … }\` into it.`, 'no contract');
     const now = toDate(contract);
     if (!now) return none(`Nothing is billed for ${of}: not all of its contract could be read. \`cofferwright check\` says where.`);
-    const there = piecesToBill(house, contract, agreed), bill = billOf(contract, by => there && new Rational(there[by], there.all), final);
+    const there = doneByPieces(house, contract, agreed), bill = billOf(contract, by => { const pieces = there.get(by); return pieces && shareOf(pieces); }, final);
     if (!bill) return none(`Nothing is billed for ${of}: a phase is known by its pieces, and not every room could be laid out.`);
     const money = (amount: Rational): string => printMoney(amount, now.currency);
     if (!bill.isConsistent) return none(`Nothing is billed for ${of}: its contract contradicts itself. \`cofferwright check\` says where.`);
     if (final && bill.undone.length > 0) return none(`There is no final bill for ${of} yet: ${bill.undone.map(line => `${nameOf(line)} is ${percentText(line.done)} done`).join(', ')}.`);
-    const notCounted = notCountedText(contract, there), draft = [...notCounted, ...draftOf(house)];
+    const notCounted = [...there].flatMap(([by, pieces]) => notCountedText(by, pieces)), draft = [...notCounted, ...draftOf(house)];
     if (bill.due.lte(0)) {
         const sums = `${money(bill.earned)} is done, ${bill.retained.equals(0) ? '' : `${money(bill.retained)} of it is retained, `}and ${money(now.paid)} is paid.`;
         return { none: [`Nothing is due for ${of}: ${sums}`, ...notCounted].join(' '), because: 'nothing due', draft };
@@ -71,8 +71,8 @@ export function invoiceOf(house: House, { number, date, final }: Billing, agreed
             ...contractor !== undefined && { contractor }, ...job.client && { client: job.client.value }, ...date !== undefined && { date },
             contract: contractLines(bill, contract, money),
             work: bill.work.map(line => ({ what: nameOf(line), value: money(line.value), done: percentText(line.done), earned: money(line.earned) })),
-            known: there ? (['cut', 'put-up'] as const).filter(by => contract.phases.some(({ knownBy }) => knownBy?.value === by))
-                .map(by => `${there[by]} of ${counted(there.all, 'piece')} of ${listed(rooms.map(({ room }) => room.title ?? room.name))} are ${by === 'cut' ? 'cut' : 'up'}${there.by === undefined ? '' : `, by the cut list of the drawings at ${there.by}`}.`) : [],
+            known: [...there].map(([by, { all, done, commit }]) =>
+                `${done} of ${counted(all, 'piece')} of ${listed(rooms.map(({ room }) => room.title ?? room.name))} are ${by === 'cut' ? 'cut' : 'up'}${commit === undefined ? '' : `, by the cut list of the drawings at ${commit}`}.`),
             sums: sumLines(bill, contract.retainage?.value, money),
             after: afterLines(bill, money),
             terms: [
@@ -95,27 +95,20 @@ export function faultsOf(invoice: Invoice): readonly string[] {
     return 'none' in invoice ? invoice.draft : invoice.content.draft;
 }
 
-/** What is counted: the present cut list, unless something that was cut is in it no more. */
-function piecesToBill(house: House, contract: Contract, agreed: House | undefined): PiecesThere | undefined {
-    const now = piecesThere(house), commit = agreedCommit(contract);
-    if (!agreed || commit === undefined || now?.notCounted.size === 0 || !isByCut(contract.phases)) return now;
-    return piecesOfAgreed(agreed, house, commit) ?? now;
+/** What is done, for every way in which a phase is known by its pieces. */
+function doneByPieces(house: House, contract: Contract, agreed: readonly Agreed[]): ReadonlyMap<KnownBy, PiecesDone> {
+    const ways = (['cut', 'put-up'] as const).filter(by => contract.phases.some(({ knownBy }) => knownBy?.value === by));
+    return new Map(ways.flatMap(by => {
+        const done = piecesDone(house, by, contract, agreed);
+        return done ? [[by, done] as const] : [];
+    }));
 }
 
-/** Whether something is billed by what is cut, and not all of what was cut is in the present cut list: then the house as it was agreed is asked for. */
-export function wantsAgreed(house: House): boolean {
-    const { contract } = house.job;
-    return contract !== undefined && isByCut(contract.phases) && piecesThere(house)?.notCounted.size !== 0;
-}
-
-function isByCut(phases: Contract['phases']): boolean {
-    return phases.some(({ knownBy }) => knownBy?.value === 'cut');
-}
-
-/** What was cut before the ceiling was changed, and is wanted otherwise now: the bill would be less without a word. */
-function notCountedText({ phases }: Contract, there: PiecesThere | undefined): string[] {
-    const many = there?.notCounted.size ?? 0, isOne = many === 1, where = there?.by === undefined ? 'in the present cut list' : `in the cut list of the drawings at ${there.by}, nor in the present one,`;
-    if (many === 0 || !isByCut(phases)) return [];
+/** What was cut or put up before the ceiling was changed, and is wanted otherwise now: the bill would be less without a word. */
+function notCountedText(by: KnownBy, { notCounted, commit }: PiecesDone): string[] {
+    const many = notCounted.size, isOne = many === 1, where = commit === undefined ? 'in the present cut list' : `in the cut list of the drawings at ${commit}, nor in the present one,`;
+    if (many === 0) return [];
+    if (by === 'put-up') return [`${listed([...notCounted].map(({ value }) => value))}, recorded as up, ${isOne ? 'is' : 'are'} not ${where.replace(/,$/, '')}, so ${isOne ? 'it is' : 'they are'} not counted as done.`];
     return [`${counted(many, 'piece')} recorded as cut ${isOne ? 'is' : 'are'} not ${where} as ${isOne ? 'it was' : 'they were'} cut, so ${isOne ? 'it is' : 'they are'} not counted as done.`];
 }
 
