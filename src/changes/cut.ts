@@ -1,6 +1,6 @@
 import { piecesAsCut } from '../cutting/as-cut.ts';
 import { assign } from '../cutting/assign.ts';
-import { canBecome, gainOfCut } from '../cutting/become.ts';
+import { canBecome, gainOfCut, offcutsOf, restOf } from '../cutting/become.ts';
 import type { Money } from '../cutting/model.ts';
 import type { CutBoard, JobSettings, Stock } from '../job/model.ts';
 import { costOf } from '../quantity/money.ts';
@@ -20,12 +20,12 @@ import { woodOf } from './pieces.ts';
  * piece was wanted when it was cut, with the length, the miters and the hand that are recorded.
  */
 export function cutChange(all: readonly Pick<RoomChange, 'before' | 'after'>[], job: JobSettings, renamed: StockNames): CutChange {
-    const rooms = all.filter(room => !isHalfKnown(room));
+    const rooms = all.filter(room => !isHalfKnown(room)), offcuts = offcutsOf(job);
     const wanted = rooms.flatMap(({ after }) => after?.takeOff?.pieces ?? []);
     const cut = rooms.flatMap(cutPieces), wood: CutWood[] = [], byWood = grouped(wanted, piece => woodOf(piece, renamed));
     let proved = true;
     for (const [key, own] of grouped(cut, piece => woodOf(piece, renamed))) {
-        const may = byWood.get(key) ?? [], found = assign(own.length, may.length, (i, j) => gainOfCut(own[i]!, may[j]!));
+        const may = byWood.get(key) ?? [], found = assign(own.length, may.length, (i, j) => gainOfCut(own[i]!, may[j]!, offcuts));
         proved &&= found.proved;
         const into = new Map(found.pairs);
         own.forEach((piece, i) => {
@@ -53,7 +53,9 @@ function woodNow(piece: Piece, into: Piece | undefined, job: JobSettings): CutWo
     const { room, stock, cutOverall: length } = piece, how = into && canBecome(piece, into);
     const fate = how === 'keep' ? into!.id === piece.id ? 'keep' : 'elsewhere' : how ?? (length >= job.shortestOffcut.value ? 'offcut' : 'lost');
     const worth = worthOf(stock, length, roughWidth(piece)), share = job.offcutWorth?.value;
-    const saved = into ? worthOf(stock, into.cutOverall, roughWidth(into)) : worth && { ...worth, amount: fate === 'offcut' && share ? worth.amount.mul(share) : new Rational(0) };
+    const asOffcut = (left: Ticks): Rational => new Rational(worth && share ? worthOf(stock, left, roughWidth(piece))!.amount.mul(share) : 0);
+    const used = into && worthOf(stock, into.cutOverall, roughWidth(into)), rest = into ? restOf(piece, into, offcutsOf(job)) : fate === 'offcut' ? length : 0;
+    const saved = worth && { ...worth, amount: (used?.amount ?? new Rational(0)).add(asOffcut(rest)) };
     return { name: nameInRoom(piece), room, stock, length, fate, ...into && { into }, ...worth && { worth }, ...saved && { saved } };
 }
 

@@ -1,3 +1,5 @@
+import type { JobSettings } from '../job/model.ts';
+import type { Ticks } from '../quantity/ticks.ts';
 import { roughWidth } from '../takeoff/rough-width.ts';
 import type { Piece } from '../takeoff/model.ts';
 import type { Work } from '../takeoff/work.ts';
@@ -19,14 +21,29 @@ export function canBecome(old: Piece, wanted: Piece): 'keep' | 'trim' | 'rip' | 
     return record.length === wanted.cutOverall && hasItsEnds(wanted, record) ? 'keep' : 'trim';
 }
 
+/** Which share of its wood's worth an offcut keeps, and how long it has to be. */
+export interface Offcuts { readonly share: number; readonly shortest: Ticks }
+export function offcutsOf({ offcutWorth, shortestOffcut }: Pick<JobSettings, 'offcutWorth' | 'shortestOffcut'>): Offcuts {
+    return { share: offcutWorth?.value.valueOf() ?? 0, shortest: shortestOffcut.value };
+}
+
+/** What is left at its full width of one that is cut shorter, and worth keeping. */
+export function restOf({ cutOverall: length }: Piece, wanted: Piece, { shortest }: Offcuts): Ticks {
+    const rest = length - wanted.cutOverall;
+    return rest >= shortest ? rest : 0;
+}
+
 /**
- * Of pieces that are cut: as much wood as is saved, first of all; of what saves as much, what stays as it is, the same part, in its place.
- * 0: it cannot become that.
+ * Of pieces that are cut: as much of the wood's worth as is saved, first of all, what is left of it as an offcut included; of what saves as much, what stays as
+ * it is, the same part, in its place. 0: it cannot become that, or is worth as much as an offcut.
  */
-export function gainOfCut(piece: Piece, wanted: Piece): number {
-    const how = canBecome(piece, wanted);
+export function gainOfCut(piece: Piece, wanted: Piece, offcuts: Offcuts): number {
+    const how = canBecome(piece, wanted), { cutOverall: length } = piece;
     if (how === undefined) return 0;
-    return 8 * areaOf(wanted) + (how === 'keep' ? 4 : 0) + (piece.part === wanted.part ? 2 : 0) + (piece.id === wanted.id ? 1 : 0);
+    const asOffcut = offcuts.share * roughWidth(piece) * ((length >= offcuts.shortest ? length : 0) - restOf(piece, wanted, offcuts));
+    const saved = Math.floor(areaOf(wanted) - asOffcut);
+    if (saved <= 0 && how !== 'keep') return 0;
+    return 8 * Math.max(0, saved) + (how === 'keep' ? 4 : 0) + (piece.part === wanted.part ? 2 : 0) + (piece.id === wanted.id ? 1 : 0);
 }
 
 /** What is done along its edges: it stays there when an end is cut off. Slots and holes of an end go with it, and are cut again. */

@@ -15,6 +15,12 @@ export function standingLines({ errors, notComputed }: Standing, most = MOST_TOL
     return all.length <= most ? all : [...all.slice(0, most), `and ${all.length - most} more: \`cofferwright check\` shows them`];
 }
 
+/** Whether a finding is one of those lines, so that nobody has to read it twice. */
+export function isAmongLines(standing: Standing, { message, rule }: { readonly message: string; readonly rule: string }): boolean {
+    const end = cleanText(`: ${message} [${rule}]`);
+    return standingLines(standing).some(line => line.endsWith(end));
+}
+
 /** What is said and makes no figure here another. */
 export function unusedLines({ notUsed }: Standing, most = MOST_TOLD): string[] {
     return standingLines({ errors: [], notComputed: notUsed, notUsed: [], beforeCutting: [] }, most);

@@ -1,6 +1,6 @@
 import { distance } from 'fastest-levenshtein';
-import { usesOf, type Use } from '../cutting/uses.ts';
-import type { AsCut, CutBoard, CutName, Room } from '../job/model.ts';
+import { usesOf, type CutPiece } from '../cutting/uses.ts';
+import type { CutBoard, CutName, JobSettings, Room } from '../job/model.ts';
 import type { Piece } from '../takeoff/model.ts';
 import { nameInRoom } from '../takeoff/ids.ts';
 import { listed } from '../plain/words.ts';
@@ -8,8 +8,8 @@ import { defineRule } from './rule.ts';
 import { changed, HALL_IN_WORK } from './support/examples.ts';
 import { replacing } from './support/fixes.ts';
 import { wordsOf } from './support/places.ts';
-import { useFix, useText } from './support/uses.ts';
-import { sizesOf, type Sizes } from './support/words.ts';
+import { useFix, USELESS, useText } from './support/uses.ts';
+import { sizesOf } from './support/words.ts';
 
 const wrong = changed(HALL_IN_WORK, '6\' of poplar-1x6 into side-A-1-north', '6\' of poplar-1x6 into side-A-4-north');
 
@@ -24,9 +24,9 @@ that is not in it counts for nothing, so the boards would be planned as if the p
 A line of 3 coffers has the bays 1 to 3: there is no \`side-A-4-north\`. Names come from the place alone, so a piece keeps its
 name when something else is changed; only another number of lines changes it.
 
-Where the grid was changed after the first boards are cut, and the record says how the piece was cut, the finding names the one that it is best
-recut as, so that the most of the wood is kept, as \`compare\` does: a side that was cut at 49 7/8" for a bay that is gone becomes one of 48 3/4"
-by trimming 1 1/8" off. A fix writes that.`,
+Where the grid was changed after the first boards are cut, and the record says how the piece was cut, the finding names the one of its
+room that it is best recut as, so that the most of the wood is kept, as \`compare\` does over all rooms: a side that was cut at 49 7/8"
+for a bay that is gone becomes one of 48 3/4" by trimming 1 1/8" off. A fix writes that.`,
     wrong,
     right: HALL_IN_WORK,
     basis: 'Names as the cut list has them.',
@@ -41,10 +41,10 @@ by trimming 1 1/8" off. A fix writes that.`,
                 if (known.has(name.value)) continue;
                 const near = nearest(name.value, pieces()), spliced = [...known].filter(one => isPieceOf(name.value, one));
                 const instead = spliced.length > 1 ? ` It is spliced: ${listed(spliced)}.` : near === undefined ? '' : ` Did you mean ${near}?`;
-                const use = instead === '' && board ? (uses ??= usesOf(room, pieces())).get(name) : undefined;
+                const cut = instead === '' && board ? (uses ??= usesOf(room, pieces())).get(name) : undefined;
                 report({
-                    ...wordsOf(name), message: `There is no ${name.value} in the cut list of ${room.name}.${instead}${use ? recutText(name, use, sizesOf(job)) : ''}`,
-                    fixes: use ? useFix(board!, name, use, job) : replacing(name, near, `Write ${near}`),
+                    ...wordsOf(name), message: `There is no ${name.value} in the cut list of ${room.name}.${instead}${cut ? recutText(cut, job) : ''}`,
+                    fixes: cut?.use ? useFix(board!, name, cut.use, job) : replacing(name, near, `Write ${near}`),
                 });
             }
         },
@@ -57,9 +57,8 @@ function namesSaid(room: Room): Said[] {
     return [...room.spoiled.map(name => ({ name })), ...room.cutBoards.flatMap(board => board.into.map(name => ({ name, board })))];
 }
 
-function recutText({ asCut }: CutName, use: Use, size: Sizes): string {
-    const record = asCut as AsCut;
-    return ` It was cut at ${size(record.length)}. ${useText(use, record, size)}`;
+function recutText({ piece: { cutOverall: length }, use }: CutPiece, job: JobSettings): string {
+    return ` It was cut at ${sizesOf(job)(length)}. ${use ? useText(use, { length }, job) : USELESS}`;
 }
 
 /** Whether it is one of the pieces of a run of that name that is spliced: `blocking-1-a` of `blocking-1`. */

@@ -93,8 +93,8 @@ describe('two states', () => {
     });
 
     test('as Markdown a comment that GitHub takes, however much is changed, and it says that it is not all', async () => {
-        const rooms = (coffers: number, name: (i: number) => string = i => `room-${i}`): Files => ({ ...house, 'den.coffer': Array.from({ length: 40 }, (_, i) => house['den.coffer'].replace('room den {', `room ${name(i)} {`)
-            .replace('coffers-north  3', `coffers-north  ${coffers}`).replace(i === 0 ? /$/ : /^.*\n.*\n.*\n/, '').replace(`12' 3 1/2"`, `12' ${i % 12} 1/2"`)).join('') });
+        const rooms = (coffers: number, name = (i: number): string => `room-${'long-'.repeat(600)}${i}`): Files => ({ ...house, 'den.coffer': Array.from({ length: 12 }, (_, i) => house['den.coffer'].replace('room den {', `room ${name(i)} {`)
+            .replace('coffers-north  3', `coffers-north  ${coffers}`).replace(i === 0 ? /$/ : /^.*\n.*\n.*\n/, '').replace(`12' 3 1/2"`, `${11 + i % 5}' ${i % 12} 1/2"`)).join('') });
         const told = async (...states: Files[]): Promise<string> => (await cofferwright(repositoryOf(states), ['compare', 'one', 'two', '--quick', '--format', 'markdown'])).out;
         const many = await told(rooms(3), rooms(4));
         expect([many.length <= 65_536, many.length > 20_000]).toEqual([true, true]);
@@ -334,6 +334,12 @@ describe('houses and files that come and go', () => {
         expect(out).toContain(`It is 1' too short, so it has to be cut again. Recut to `);
         expect(out).toContain(` it becomes ${becomes}, which keeps the most of the wood`);
         expect(out).not.toContain('spoiled');
+        // and the comparison says it once, at its head, and that it is new there
+        for (const [format, words] of [['human', /FOUND NOW, AND NOT BEFORE\n {2}1 error of those at the head: cut-no-longer-fits$/m], ['markdown', /^- 1 error of those at the head: cut-no-longer-fits$/m]] as const) {
+            const told = (await cofferwright(cwd, ['compare', 'one', '--quick', '--format', format])).out.replaceAll(/\s*\n {4,}/g, ' ');
+            expect(told.match(/It is 1' too short/g)).toHaveLength(1);
+            expect(told).toMatch(words);
+        }
     });
 
     test('a finding of which a figure alone is another is neither new nor gone', async () => {

@@ -9,7 +9,7 @@ import { titleOfHouse } from '../house.ts';
 import { columns, wrap, type Paint } from '../look.ts';
 import { standingText } from '../standing.ts';
 import { toldChanges, valuesOf, whatText } from './said.ts';
-import { stateText, type Compared } from './state.ts';
+import { byHead, stateText, type Compared, type StateTold } from './state.ts';
 import { comparisonRows, FARES, fateText, isSame, jobOf, pieceLines, pieceRows, priceRows, roomLines } from './words.ts';
 import { counted } from '../../plain/words.ts';
 
@@ -22,7 +22,7 @@ export function humanChanges({ before, after, changes }: Compared, paint: Paint)
         [paint.strong('CHANGES'), ...wrap(`From ${stateText(before)} to ${stateText(after)}.`, WIDTH)],
         ...[[before, 'BEFORE'] as const, [after, 'NOW'] as const].map(([state, word]) => [state, word, standingText(state.rooms, dont, paint, WIDTH)] as const)
             .filter(([, , lines]) => lines.length > 0).map(([, word, lines]) => [paint.strong(word), ...lines.map(indented)]),
-        said(changes.said, paint), ...changes.houses.map(house => houseText(house, paint)),
+        said(changes.said, paint), ...changes.houses.map(house => houseText(house, [before, after], paint)),
     ]);
 }
 
@@ -41,7 +41,7 @@ function valueText(value: string): string {
     return value === '' ? 'nothing' : value;
 }
 
-function houseText(house: HouseChange, paint: Paint): string[] {
+function houseText(house: HouseChange, [then, now]: readonly [StateTold, StateTold], paint: Paint): string[] {
     const { before, after, rooms, pieces, cut, price, findings } = house, job = jobOf(house);
     const title = paint.strong(cleanText(titleOfHouse((after ?? before)!)).toUpperCase());
     if (isSame(house)) return [title, indented('Nothing changed: every piece, board, hour and sum is as it was.')];
@@ -59,13 +59,18 @@ function houseText(house: HouseChange, paint: Paint): string[] {
         ...comparisonRows(house, job).length === 0 ? [] : [paint.strong('BOARDS, HOURS, MONEY'), ...columns(comparisonRows(house, job)).map(indented)],
         ...money.length === 0 ? [] : [paint.strong('THE PRICE OF THE CHANGE'), ...columns(money, [2]).map((line, i) => indented(i === money.length - 1 ? paint.strong(line) : line))],
         ...price?.lacks.flatMap(words => wrap(`Not in it: ${words}.`, WIDTH - 2)).map(line => indented(paint.warning(line))) ?? [],
-        ...findingText('FOUND NOW, AND NOT BEFORE', findings.come, paint), ...findingText('FOUND BEFORE, AND NOT NOW', findings.gone, paint),
+        ...findingText('FOUND NOW, AND NOT BEFORE', findings.come, now, paint), ...findingText('FOUND BEFORE, AND NOT NOW', findings.gone, then, paint),
     ];
 }
 
-function findingText(title: string, findings: readonly Finding[], paint: Paint): string[] {
+/** What stands at the head already is not written out again. */
+function findingText(title: string, findings: readonly Finding[], state: StateTold, paint: Paint): string[] {
     if (findings.length === 0) return [];
-    return [paint.strong(title), ...findings.flatMap(({ severity, message, rule }) => wrap(`${severity}: ${message} [${rule}]`, WIDTH - 4).map((line, i) => `${i === 0 ? '  ' : '    '}${paint[severity](line)}`))];
+    const { atHead, others } = byHead(findings, state);
+    return [
+        paint.strong(title), ...atHead === '' ? [] : wrap(atHead, WIDTH - 4).map((line, i) => `${i === 0 ? '  ' : '    '}${paint.error(line)}`),
+        ...others.flatMap(({ severity, message, rule }) => wrap(`${severity}: ${message} [${rule}]`, WIDTH - 4).map((line, i) => `${i === 0 ? '  ' : '    '}${paint[severity](line)}`)),
+    ];
 }
 
 function indented(line: string): string {

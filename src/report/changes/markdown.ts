@@ -8,7 +8,7 @@ import { page } from '../../text/markdown.ts';
 import { titleOfHouse } from '../house.ts';
 import { standingNotice, standingOfRooms } from '../standing.ts';
 import { toldChanges, valuesOf, whatText } from './said.ts';
-import { stateText, type Compared } from './state.ts';
+import { byHead, stateText, type Compared, type StateTold } from './state.ts';
 import { comparisonRows, FARES, fateText, isSame, jobOf, pieceLines, pieceRows, priceRows, roomLines } from './words.ts';
 
 /** A comment on GitHub has at most 65,536 characters ("Body is too long (maximum is 65536 characters)", its API says); some are left for what is put around it. */
@@ -43,7 +43,7 @@ function partsOf({ before, after, changes }: Compared, most: number): MarkdownTe
     });
     return [
         page.heading(2, 'What changes on the ceiling'), page.words(`From ${stateText(before)} to ${stateText(after)}.`), ...most < Infinity ? [page.words(SHORTENED)] : [], ...notices,
-        ...said(changes.said, most), ...changes.houses.flatMap(house => houseParts(house, most)),
+        ...said(changes.said, most), ...changes.houses.flatMap(house => houseParts(house, [before, after], most)),
     ];
 }
 
@@ -59,7 +59,7 @@ function said(changes: readonly SaidChange[], most: number): MarkdownText[] {
     }), [], most);
 }
 
-function houseParts(house: HouseChange, most: number): MarkdownText[] {
+function houseParts(house: HouseChange, [then, now]: readonly [StateTold, StateTold], most: number): MarkdownText[] {
     const { before, after, rooms, cut, price, pieces, findings } = house, job = jobOf(house), show = job.show.value;
     const title = page.heading(3, titleOfHouse((after ?? before)!));
     if (isSame(house)) return [title, page.words('Nothing changed: every piece, board, hour and sum is as it was.')];
@@ -78,12 +78,14 @@ function houseParts(house: HouseChange, most: number): MarkdownText[] {
         ]), [1, 3, 4], most),
         ...numbers.length === 0 ? [] : [page.table(['Boards, hours, money', 'Before', 'Now'], numbers.map(([what = '', was = '', , is = '']) => [what, was, is]))],
         ...pieces.proved && cut.proved ? [] : [page.words('There are more pieces than is looked through: another use of old ones may save more wood.')],
-        ...found('Found now, and not before', findings.come, most), ...found('Found before, and not now', findings.gone, most),
+        ...found('Found now, and not before', findings.come, now, most), ...found('Found before, and not now', findings.gone, then, most),
     ];
 }
 
-function found(title: string, findings: readonly Finding[], most: number): MarkdownText[] {
-    return findings.length === 0 ? [] : [page.strong(title), ...listOf(findings.map(({ severity, message, rule }) => `${severity}: ${message} (${rule})`), most)];
+function found(title: string, findings: readonly Finding[], state: StateTold, most: number): MarkdownText[] {
+    if (findings.length === 0) return [];
+    const { atHead, others } = byHead(findings, state);
+    return [page.strong(title), ...listOf([...atHead === '' ? [] : [atHead], ...others.map(({ severity, message, rule }) => `${severity}: ${message} (${rule})`)], most)];
 }
 
 function tableOf(head: readonly string[], rows: readonly (readonly string[])[], right: readonly number[], most: number): MarkdownText[] {

@@ -121,7 +121,11 @@ export function fateText({ fate, into, length, room }: CutWood, job: JobSettings
     switch (fate) {
         case 'keep': return 'stays as it is';
         case 'elsewhere': return `goes in as ${name}, as it is`;
-        case 'trim': return `becomes ${name}: trim ${length === into!.cutOverall ? 'its ends' : `${printLength(length - into!.cutOverall, show)} off`}`;
+        case 'trim': {
+            const off = length - into!.cutOverall;
+            if (off >= job.shortestOffcut.value) return `becomes ${name}: cut it to ${printLength(into!.cutOverall, show)}, with an offcut of ${printLength(off, show)}`;
+            return `becomes ${name}: trim ${off === 0 ? 'its ends' : `${printLength(off, show)} off`}`;
+        }
         case 'rip': return `becomes ${name}: rip it to ${printLength(into!.width, show)}, cut it to ${printLength(into!.cutOverall, show)}`;
         case 'offcut': return 'is wanted nowhere: keep it as an offcut';
         case 'lost': return `is wanted nowhere, and is shorter than an offcut worth keeping, ${printLength(job.shortestOffcut.value, show)}`;

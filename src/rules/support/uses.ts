@@ -6,14 +6,14 @@ import { nameInRoom } from '../../takeoff/ids.ts';
 import { roughWidth } from '../../takeoff/rough-width.ts';
 import { intoFix } from './cut-boards.ts';
 import { replacing } from './fixes.ts';
-import type { Sizes } from './words.ts';
+import { sizesOf } from './words.ts';
 
 /** What a piece that is cut becomes, as a sentence. */
-export function useText({ into, how }: Use, { length }: Pick<AsCut, 'length'>, size: Sizes): string {
-    const name = nameInRoom(into), off = length - into.cutOverall;
+export function useText({ into, how }: Use, { length }: Pick<AsCut, 'length'>, job: JobSettings): string {
+    const name = nameInRoom(into), off = length - into.cutOverall, size = sizesOf(job);
     if (how === 'keep') return `It fits as it is for ${name}.`;
-    const ripped = how === 'rip' ? `Ripped to ${size(roughWidth(into))} and cut` : 'Recut';
-    return `${ripped} to ${size(into.cutOverall)}${off > 0 ? `, ${size(off)} shorter,` : ''} it becomes ${name}, which keeps the most of the wood: then write that name, and how it was recut.`;
+    const ripped = how === 'rip' ? `Ripped to ${size(roughWidth(into))} and cut` : 'Recut', rest = off >= job.shortestOffcut.value ? `, with an offcut of ${size(off)},` : `, ${size(off)} shorter,`;
+    return `${ripped} to ${size(into.cutOverall)}${off > 0 ? rest : ''} it becomes ${name}, which keeps the most of the wood in this room: then write that name, and how it was recut.`;
 }
 
 /** Writes what it became: another name where it is taken as it is, else how it was recut too. */
@@ -23,3 +23,6 @@ export function useFix(board: CutBoard, name: CutName, { into, how }: Use, job: 
     const title = how === 'rip' ? `It has been ripped and recut as ${now}: write so` : `It has been recut as ${now}: write so`;
     return intoFix(board, one => (one === name ? recordOf(into) : one.asCut), job, title, one => (one === name ? now : one.value));
 }
+
+/** Where nothing of its room is best made from it. */
+export const USELESS = 'No piece of this room that is still to be cut comes out of it: `compare` looks in the other rooms of the house.';
