@@ -52,7 +52,7 @@ interface Read {
 
 async function statesOf({ from = 'HEAD', to, in: name }: StatesAsked, world: World): Promise<{ before: Read; after: Read; files: Files; code: ExitCode }> {
     const { path, folder } = await placeOf(name, world), git = await Git.at(folder);
-    const revision = (asked: string | undefined): Promise<Revision> | undefined => (asked === undefined || asked === SIGNED ? undefined : revisionOf(git, asked));
+    const revision = async (asked: string | undefined): Promise<Revision | undefined> => (asked === undefined || asked === SIGNED ? undefined : revisionOf(git, asked));
     const old = await revision(from), now = await revision(to);
     // git tells the folder as the system does, and this is how its files are named below
     const here = { ...world, cwd: await world.disk.realpath(world.cwd) };
@@ -67,7 +67,9 @@ async function statesOf({ from = 'HEAD', to, in: name }: StatesAsked, world: Wor
 type TreeAt = (at: Revision, known?: Known) => Promise<Opened>;
 
 /** `old`: undefined where it is the one that was signed; `now`: where it is the files as they lie. */
-async function fromSigned(old: Revision | undefined, now: Revision | undefined, git: Git, treeAt: TreeAt, path: string, world: World): Promise<[Opened, Opened]> {
+async function fromSigned(
+    old: Revision | undefined, now: Revision | undefined, git: Git, treeAt: TreeAt, path: string, world: World,
+): Promise<[Opened, Opened]> {
     const after = now ? await treeAt(now) : await readFiles(path, world);
     return [await treeAt(old ?? await signedRevision(git, jobsIn(after)), after), after];
 }

@@ -20,7 +20,8 @@ export interface CutPiece { readonly piece: Piece; readonly use?: Use }
  */
 export function usesOf(room: Room, pieces: readonly Piece[]): ReadonlyMap<CutName, CutPiece> {
     const credit = creditOf(room, pieces), offcuts = offcutsOf(room.job);
-    const cut: Cut[] = [...credit.misfits.map(({ piece, name, record, board }) => ({ name, own: piece, piece: cutPiece(piece, record, board) })), ...unlisted(room, pieces)];
+    const misfits = credit.misfits.map(({ piece, name, record, board }): Cut => ({ name, own: piece, piece: cutPiece(piece, record, board) }));
+    const cut = [...misfits, ...unlisted(room, pieces)];
     const all = new Map<CutName, CutPiece>(cut.map(({ name, piece }) => [name, { piece }]));
     const byStock = grouped(pieces.filter(each => credit.wanted(nameInRoom(each)) > 0), ({ stock: { key } }) => key);
     for (const [stock, own] of grouped(cut, ({ piece }) => piece.stock.key)) {

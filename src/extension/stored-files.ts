@@ -34,7 +34,8 @@ export const readStored: ReadStored = async (program, top, commit, paths, most) 
     }
     const readable = [...listed.values()].filter(({ kind, bytes }) => kind === 'file' && bytes <= most);
     const { out } = readable.length === 0 ? {} : await askGit(top, ['cat-file', '--batch'], { program, input: `${readable.map(({ blob }) => blob).join('\n')}\n` });
-    const blobs = out ? printedBlobs(out) : new Map<string, Buffer>(), within = await storedWithin(program, real, commit, wanted.filter(way => !listed.has(way)), most);
+    const blobs = out ? printedBlobs(out) : new Map<string, Buffer>();
+    const within = await storedWithin(program, real, commit, wanted.filter(way => !listed.has(way)), most);
     return ways.map((way): Stored => {
         const one = way === undefined ? undefined : listed.get(way);
         if (!one) return within.get(way ?? '');

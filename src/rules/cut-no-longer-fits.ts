@@ -38,7 +38,8 @@ and write how it is now, put it where it fits, or give it up with \`spoiled\`.`,
             const { misfits } = creditOf(room, pieces()), uses = misfits.length > 0 ? usesOf(room, pieces()) : new Map<unknown, CutPiece>();
             const size = sizesOf(job);
             for (const misfit of misfits) {
-                const { piece, name, record, board } = misfit, use = uses.get(name)?.use, words = (cut: AsCut): string => cutWords(cut, { piece, record, size });
+                const { piece, name, record, board } = misfit, use = uses.get(name)?.use;
+                const words = (cut: AsCut): string => cutWords(cut, { piece, record, size });
                 report({
                     ...wordsOf(name),
                     message: `${name.value} was cut ${words(record)}, and is now needed ${words(recordOf(piece))}. ${remedy(misfit, use, job)}`,

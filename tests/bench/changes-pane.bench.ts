@@ -1,6 +1,6 @@
-// From a keystroke to what the pane of changes is sent, by the server as it is shipped, in a process of its own, over the protocol, with files that are read out of a
-// real repository: houses of 20 and of 200 rooms, and 20 rooms with a history of 10,000 commits. The hand rests for 400 ms before anything is compared, which is
-// in every figure. `first`: the prices and pieces; `whole`: with what does not go together any more. Milliseconds.
+// From a keystroke to what the pane of changes is sent, by the server as it is shipped, in a process of its own, over the protocol, with files that are
+// read out of a real repository: houses of 20 and of 200 rooms, and 20 rooms with a history of 10,000 commits. The hand rests for 400 ms before anything
+// is compared, which is in every figure. `first`: the prices and pieces; `whole`: with what does not go together any more. Milliseconds.
 import { execFileSync } from 'node:child_process';
 import { mkdirSync, realpathSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';

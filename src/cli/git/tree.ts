@@ -53,7 +53,8 @@ export async function treeOf(git: Git, commit: string, depth = 0): Promise<Tree>
     const own = { texts, problems, tables: new Map((await readAll(git, named)).map(({ path, read }) => [path, read])), notes: [] };
     const all = [own, ...depth < DEEPEST ? await Promise.all(within.map(each => treeWithin(git, each, depth))) : []];
     return {
-        texts: new Map(all.flatMap(tree => [...tree.texts])), problems: new Map(all.flatMap(tree => [...tree.problems])), tables: new Map(all.flatMap(tree => [...tree.tables])),
+        texts: new Map(all.flatMap(tree => [...tree.texts])), problems: new Map(all.flatMap(tree => [...tree.problems])),
+        tables: new Map(all.flatMap(tree => [...tree.tables])),
         notes: all.flatMap(tree => tree.notes),
     };
 }
@@ -62,7 +63,8 @@ const NOTHING: Tree = { texts: new Map(), problems: new Map(), tables: new Map()
 
 /** A repository within it, under its own ways; nothing where none lies there. */
 async function treeWithin(git: Git, { path, blob: commit }: Wanted, depth: number): Promise<Tree> {
-    const place = resolve(git.top, path), inner = await Git.at(place).catch((error: unknown) => { if (error instanceof UsageError) return undefined; throw error; });
+    const place = resolve(git.top, path);
+    const inner = await Git.at(place).catch((error: unknown) => { if (error instanceof UsageError) return undefined; throw error; });
     // the folder of one that is not checked out is in the outer one, and what is behind a link lies elsewhere
     if (!inner || resolve(inner.top) !== place) return NOTHING;
     if (await inner.line(['cat-file', '-t', commit]) !== 'commit') return { ...NOTHING, notes: [`${path} is a repository of its own, and holds no commit ${commit.slice(0, 12)}, which was used then: fetch it there`] };
