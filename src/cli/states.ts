@@ -52,7 +52,7 @@ interface Read {
 
 async function statesOf({ from = 'HEAD', to, in: name }: StatesAsked, world: World): Promise<{ before: Read; after: Read; files: Files; code: ExitCode }> {
     const { path, folder } = await placeOf(name, world), git = await Git.at(folder);
-    const revision = async (asked: string | undefined): Promise<Revision | undefined> => (asked === undefined || asked === SIGNED ? undefined : revisionOf(git, asked));
+    const revision = async (asked?: string): Promise<Revision | undefined> => (asked === undefined || asked === SIGNED ? undefined : revisionOf(git, asked));
     const old = await revision(from), now = await revision(to);
     // git tells the folder as the system does, and this is how its files are named below
     const here = { ...world, cwd: await world.disk.realpath(world.cwd) };

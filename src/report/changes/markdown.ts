@@ -11,7 +11,7 @@ import { toldChanges, valuesOf, whatText } from './said.ts';
 import { byHead, stateText, type Compared, type StateTold } from './state.ts';
 import { comparisonRows, FARES, fateText, isSame, jobOf, pieceLines, pieceRows, priceRows, roomLines } from './words.ts';
 
-/** A comment on GitHub has at most 65,536 characters ("Body is too long (maximum is 65536 characters)", its API says); some are left for what stands around it. */
+/** A comment on GitHub has at most 65,536 ("Body is too long (maximum is 65536 characters)", its API says); some are left for what stands around it. */
 const MOST_CHARACTERS = 64_000;
 /** So many rows of each list are shown where all of them are too many. */
 const ROWS = [Infinity, 300, 100, 30, 10, 3] as const;

@@ -53,8 +53,8 @@ export function invoiceOf(house: House, { number, date, final }: Billing, agreed
     if (!contract) return none(`Nothing is billed for ${of}: its job has no contract. Write \`contract { signed … }\` into it.`, 'no contract');
     const now = toDate(contract);
     if (!now) return none(`Nothing is billed for ${of}: not all of its contract could be read. \`cofferwright check\` says where.`);
-    const there = doneByPieces(house, contract, agreed), known = (by: KnownBy): Rational | undefined => { const pieces = there.get(by); return pieces && shareOf(pieces); };
-    const bill = billOf(contract, known, final);
+    const there = doneByPieces(house, contract, agreed);
+    const bill = billOf(contract, by => { const pieces = there.get(by); return pieces && shareOf(pieces); }, final);
     if (!bill) return none(`Nothing is billed for ${of}: a phase is known by its pieces, and not every room could be laid out.`);
     const money = (amount: Rational): string => printMoney(amount, now.currency);
     if (!bill.isConsistent) return none(`Nothing is billed for ${of}: its contract contradicts itself. \`cofferwright check\` says where.`);
