@@ -22,7 +22,7 @@ export function canBecome(old: Piece, wanted: Piece): 'keep' | 'trim' | 'rip' | 
 }
 
 /** Which share of its wood's worth an offcut keeps, and how long it has to be. */
-export interface Offcuts { readonly share: number; readonly shortest: Ticks }
+interface Offcuts { readonly share: number; readonly shortest: Ticks }
 export function offcutsOf({ offcutWorth, shortestOffcut }: Pick<JobSettings, 'offcutWorth' | 'shortestOffcut'>): Offcuts {
     return { share: offcutWorth?.value.valueOf() ?? 0, shortest: shortestOffcut.value };
 }
