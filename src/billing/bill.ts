@@ -44,7 +44,7 @@ export function billOf(contract: Contract, known: Known, isFinal: boolean): Bill
     if (!now || !work) return undefined;
     const earned = total(work.map(line => line.earned)), undone = work.filter(({ done }) => !done.equals(1));
     const retainedOf = most(contract.retainedUntil ? least(earned, now.sum.mul(contract.retainedUntil.value)) : earned, NOTHING);
-    const retained = isFinal || !contract.retainage ? NOTHING : roundMoney(retainedOf.mul(contract.retainage.value), now.currency);
+    const retained = isFinal || !contract.retainage ? NOTHING : roundMoney(retainedOf.mul(contract.retainage.value));
     const ahead = isFinal ? NOTHING : most(least(now.deposit, now.sum).sub(earned.sub(retained)), NOTHING);
     const due = earned.sub(retained).add(ahead).sub(now.paid);
     return {
@@ -54,10 +54,10 @@ export function billOf(contract: Contract, known: Known, isFinal: boolean): Bill
     };
 }
 
-function workOf({ schedule, changes, currency }: ToDate, known: Known): WorkLine[] | undefined {
+function workOf({ schedule, changes }: ToDate, known: Known): WorkLine[] | undefined {
     const lines = [...schedule, ...changes].map((of): WorkLine | undefined => {
         const done = doneOf(of, known);
-        return done && { of, value: of.value, done, earned: roundMoney(of.value.mul(done), currency) };
+        return done && { of, value: of.value, done, earned: roundMoney(of.value.mul(done)) };
     });
     const whole = lines.filter(line => line !== undefined);
     return whole.length === lines.length ? whole : undefined;

@@ -35,32 +35,31 @@ export function total(sums: readonly Rational[]): Rational {
 /** Undefined where something of it is said and could not be read: nothing follows from the rest then. */
 export function toDate({ signed: said, lacks, deposit, phases, changes: accepted, bills, payments }: Contract): ToDate | undefined {
     if (!said || lacks) return undefined;
-    const { currency } = said, round = (sum: Rational): Rational => roundMoney(sum, currency);
-    const signed = round(said.sum.value), schedule = scheduleOf(phases, signed, round);
-    const changes = accepted.map((change): ChangeLine => ({ change, value: round(change.adds?.value ?? change.deducts!.value.neg()) }));
+    const { currency } = said, signed = roundMoney(said.sum.value), schedule = scheduleOf(phases, signed);
+    const changes = accepted.map((change): ChangeLine => ({ change, value: roundMoney(change.adds?.value ?? change.deducts!.value.neg()) }));
     const changed = total(changes.map(({ value }) => value));
     return {
         currency, signed, changes, changed, sum: signed.add(changed),
         schedule: schedule ?? [{ value: signed, at: said.sum.at }],
         off: schedule ? total(schedule.map(({ value }) => value)).sub(signed) : NOTHING,
-        deposit: deposit ? round(deposit.value) : NOTHING,
-        billed: total(bills.map(({ sum }) => round(sum.value))), paid: total(payments.map(({ sum }) => round(sum.value))),
+        deposit: deposit ? roundMoney(deposit.value) : NOTHING,
+        billed: total(bills.map(({ sum }) => roundMoney(sum.value))), paid: total(payments.map(({ sum }) => roundMoney(sum.value))),
     };
 }
 
 /** The first phase that says neither share nor sum has the rest, any other one nothing. */
-function scheduleOf(phases: readonly Phase[], signed: Rational, round: (sum: Rational) => Rational): ScheduleLine[] | undefined {
+function scheduleOf(phases: readonly Phase[], signed: Rational): ScheduleLine[] | undefined {
     if (phases.length === 0) return undefined;
-    const values = phases.map(({ share, sum }) => (sum ? round(sum.value) : share && round(signed.mul(share.value))));
+    const values = phases.map(({ share, sum }) => (sum ? roundMoney(sum.value) : share && roundMoney(signed.mul(share.value))));
     const rest = signed.sub(total(values.filter(value => value !== undefined))), open = values.indexOf(undefined);
     return phases.map((phase, i) => ({ phase, value: values[i] ?? (i === open ? rest : NOTHING), at: phase.what.at }));
 }
 
 /** Where sums, each rounded as a line, come to more than there is, one after the other; and what they come to there. */
-export function crossing(sums: readonly Rational[], most: Rational, currency: string): { readonly at: number; readonly total: Rational } | undefined {
+export function crossing(sums: readonly Rational[], most: Rational): { readonly at: number; readonly total: Rational } | undefined {
     let all = NOTHING;
     for (const [at, sum] of sums.entries()) {
-        all = all.add(roundMoney(sum, currency));
+        all = all.add(roundMoney(sum));
         if (all.gt(most)) return { at, total: all };
     }
     return undefined;

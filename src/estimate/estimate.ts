@@ -56,7 +56,7 @@ export function estimateOf({ parts, plan, setUps }: Work, job: JobSettings): Est
 
     const additions: Addition[] = [];
     const add = (kind: Addition['kind'], what: string, at: Source, amount: Rational, among: readonly number[], share?: Addition['share']): Rational => {
-        const rounded = roundMoney(amount, currency);
+        const rounded = roundMoney(amount);
         additions.push({ kind, what: among.length === parts.length ? what : `${what}, ${roomsOf(among.map(i => parts[i]!))}`, at, amount: rounded, ...share && { share } });
         return rounded;
     };
@@ -64,7 +64,7 @@ export function estimateOf({ parts, plan, setUps }: Work, job: JobSettings): Est
     /** A share of what its parts have in `base`. */
     const addShare = (kind: Addition['kind'], what: string, at: Source, share: Rational, among: readonly number[], base: readonly Rational[], ofWhat: string): void => {
         const of = sumOver(base, among);
-        bear(add(kind, what, at, share.mul(of), among, { share, of: roundMoney(of, currency), ofWhat }), among, base);
+        bear(add(kind, what, at, share.mul(of), among, { share, of: roundMoney(of), ofWhat }), among, base);
     };
     const statements = <T>(of: (bid: Bid) => Given<T> | undefined): Statement<T>[] =>
         statementsOf(parts.map(({ rates: { bid } }) => { const one = of(bid); return one ? [one] : []; }));
@@ -92,7 +92,7 @@ export function estimateOf({ parts, plan, setUps }: Work, job: JobSettings): Est
     for (const { given, parts: among } of statements(bid => bid.profit)) {
         const profit = profitOn(sumOver(beforeProfit, among), given.value);
         if (!profit) { tooLarge.push(given); continue; }
-        const amount = add('profit', given.value.of === 'price' ? 'profit (margin)' : 'profit (markup)', given.at, profit.amount, among, { ...profit.share, of: roundMoney(profit.share.of, currency) });
+        const amount = add('profit', given.value.of === 'price' ? 'profit (margin)' : 'profit (markup)', given.at, profit.amount, among, { ...profit.share, of: roundMoney(profit.share.of) });
         bear(amount, among, beforeProfit);
         gain = gain.add(amount);
     }

@@ -166,7 +166,7 @@ class Book {
         const { rate } = this.labor;
         this.lines.push({
             ...room !== undefined && { room }, phase, what, basis, minutes, at,
-            ...rate && { amount: roundMoney(minutes.div(60).mul(rate.value.amount), rate.value.currency) },
+            ...rate && { amount: roundMoney(minutes.div(60).mul(rate.value.amount)) },
         });
     }
 

@@ -22,7 +22,7 @@ export function materialsOf(plan: BoardPlan, currency: string, show: Show): { li
             }
             lines.push({
                 stock, length, count, spare: spare?.length === length ? spare.count : 0, each: each.amount, onHand: false,
-                amount: roundMoney(each.amount.mul(count), currency),
+                amount: roundMoney(each.amount.mul(count)),
             });
         }
         for (const { from, worth, length, width } of boards) {
@@ -37,7 +37,7 @@ export function materialsOf(plan: BoardPlan, currency: string, show: Show): { li
             const count = same < 0 ? 1 : lines[same]!.count + 1;
             lines.splice(
                 same < 0 ? lines.length : same, 1,
-                { stock, length, ...width !== undefined && { width }, count, spare: 0, each, onHand: true, amount: roundMoney(each.mul(count), currency) },
+                { stock, length, ...width !== undefined && { width }, count, spare: 0, each, onHand: true, amount: roundMoney(each.mul(count)) },
             );
         }
     }
@@ -63,7 +63,7 @@ export function suppliesOf(parts: readonly Used[], currency: string): { lines: S
         const count = counts.reduce((sum, own) => sum + own, 0);
         if (!price || price.value.currency !== currency) { missing.push({ rate: `bid.supplies.${kind}`, of: `${count} ${unitOf(count, unit)} of ${what}` }); continue; }
         const each = price.value.amount.mul(VOLUMES[unit] ?? 1);
-        lines.push({ what, count, unit, each, amount: roundMoney(each.mul(count), currency), at: price.at, counts });
+        lines.push({ what, count, unit, each, amount: roundMoney(each.mul(count)), at: price.at, counts });
     }
     return { lines, missing };
 }

@@ -8,8 +8,8 @@ export function isDate(text: string): boolean {
 
 /** What is wrong with a day that is on no calendar, in words. */
 export function whyNoDate(text: string): string {
-    const [, month, day] = partsOf(text);
-    if (month === undefined || month < 1 || month > 12) return 'months are 01 to 12, and a day is written year, month, day, as in 2026-03-04';
+    const [, month = 0, day] = partsOf(text);
+    if (month < 1 || month > 12 || day === undefined) return 'months are 01 to 12, and a day is written year, month, day, as in 2026-03-04';
     return day === 0 ? 'days begin with 01' : `that month has ${daysIn(text)} days`;
 }
 

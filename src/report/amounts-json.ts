@@ -42,5 +42,5 @@ export interface MoneyJson {
 }
 
 export function moneyJson({ amount, currency }: Money): MoneyJson {
-    return { amount: printAmount(amount, currency), exact: amount.toFraction(), currency };
+    return { amount: printAmount(amount), exact: amount.toFraction(), currency };
 }

@@ -20,7 +20,7 @@ $34,000.00 leaves $1,350.00 less than nothing: nobody owes a client for work tha
             if (!known) return;
             const { contract: { changes, signed }, now, money } = known, less = changes.filter(({ deducts }) => deducts);
             const most = now.changes.reduce((sum, { value }) => (value.gt(0) ? sum.add(value) : sum), now.signed);
-            const over = crossing(less.map(({ deducts }) => deducts!.value), most, now.currency);
+            const over = crossing(less.map(({ deducts }) => deducts!.value), most);
             if (over) report({
                 ...wordsOf(less[over.at]!.deducts!), related: [{ at: signed!.sum.at, message: 'What was signed.' }],
                 message: `With change ${less[over.at]!.number.value} ${money(over.total)} is deducted, and there is ${money(most)} in all, signed and added.`,

@@ -65,7 +65,7 @@ function sharesIn(phases: readonly Phase[]): string {
 function fixOf({ off, schedule, signed, currency }: ToDate, { phases }: Contract): Fix[] {
     const last = schedule.at(-1)!.value.sub(off), { share, sum, what } = phases.at(-1)!, title = (text: string): string => `Make "${what.value}" ${text}`;
     if (last.lte(0)) return [];
-    if (sum) { const text = `${printAmount(last, currency)} ${currency}`; return replacing(sum, text, title(text)); }
+    if (sum) { const text = `${printAmount(last)} ${currency}`; return replacing(sum, text, title(text)); }
     const percent = last.div(signed).mul(100);
     return percent.mul(10000).d === 1n ? replacing(share, shareText(percent.div(100)), title(shareText(percent.div(100)))) : [];
 }

@@ -17,6 +17,6 @@ test('why a day is none', () => {
     expect(whyNoDate('2028-02-30')).toBe('that month has 29 days');
     expect(whyNoDate('2026-04-31')).toBe('that month has 30 days');
     expect(whyNoDate('2026-12-32')).toBe('that month has 31 days');
-    expect(whyNoDate('2026-13-01')).toContain('months are 01 to 12');
+    for (const text of ['2026-13-01', '2026-00-10', '2026', '2026-03', '']) expect(whyNoDate(text), text).toBe('months are 01 to 12, and a day is written year, month, day, as in 2026-03-04');
     expect(whyNoDate('2026-04-00')).toBe('days begin with 01');
 });

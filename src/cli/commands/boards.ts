@@ -78,7 +78,7 @@ function leftoverLines(plans: readonly HousePlan[], files: Files): string[] {
     return leftoversOf(plans.map(({ plan, house: { job } }) => ({ plan, job }))).flatMap(({ stock, show, pieces, strips }) => {
         const isStrip = ({ width, isThin }: (typeof strips)[number]): boolean => isThin !== true && !printLength(width, show).startsWith('~');
         const said = [...pieces, ...strips.filter(isStrip)].map(({ worth, ...left }) => (
-            { ...left, ...worth && { worth: `${printAmount(worth.amount, worth.currency)} ${worth.currency}` } }));
+            { ...left, ...worth && { worth: `${printAmount(worth.amount)} ${worth.currency}` } }));
         const lines = [
             ...onHandLines(said, show),
             ...strips.filter(strip => !isStrip(strip)).map(strip => `// ${countText(strip, show)}, ripped to ${printLength(strip.width, show)}${strip.isThin ? ' and on edge' : ''}`),

@@ -38,7 +38,7 @@ function rowsOf({ house, plan }: HousePlan): Row[] {
                     note: note(length, ...width === undefined ? [] : [`${printLength(width, show)} wide`], ...worth ? ['worth that each'] : []),
                 })),
                 ...buy.map(({ count, length, each, cost }): Row => ({
-                    ...own, from: 'buy', count, ...size(length, show), ...eachOf(each), cost: cost ? printAmount(cost.amount, cost.currency) : null,
+                    ...own, from: 'buy', count, ...size(length, show), ...eachOf(each), cost: cost ? printAmount(cost.amount) : null,
                     note: note(
                         length, ...each ? [] : ['no price said'],
                         ...spare?.length === length ? [`${spare.count} of them for defects and breakage`] : [],
@@ -67,5 +67,5 @@ function size(length: Ticks, show: Show): Row {
 }
 
 function eachOf(sum: Sum | undefined): Row {
-    return sum ? { each: printAmount(sum.amount, sum.currency), currency: sum.currency } : {};
+    return sum ? { each: printAmount(sum.amount), currency: sum.currency } : {};
 }

@@ -40,8 +40,8 @@ function rowsOf(house: HouseChange): Cells[] {
             room, part: into?.part ?? null, stock: stock.name, unit: unitOf(show),
             length_before: decimal(length, show), length_before_text: printLength(length, show),
             ...into && { length_after: decimal(into.cutOverall, show), length_after_text: printLength(into.cutOverall, show) },
-            ...worth && { worth: printAmount(worth.amount, worth.currency), currency: worth.currency },
-            ...saved && { saved: printAmount(saved.amount, saved.currency) },
+            ...worth && { worth: printAmount(worth.amount), currency: worth.currency },
+            ...saved && { saved: printAmount(saved.amount) },
         })),
     ];
 }

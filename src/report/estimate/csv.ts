@@ -36,7 +36,7 @@ export function csvEstimate(prices: readonly HousePrice[]): CsvText {
 /** Of a job of which something is cut: beside the price, which is that of the whole job as if nothing were. No amounts, so that the others still add up. */
 function afterRows({ bought, toBuy, together, planned, unpriced }: AfterCutting): Row[] {
     const rowsOf = (what: string, sums: readonly Money[], why: string | null = null): Row[] =>
-        sums.map(({ amount, currency }): Row => ({ kind: 'after cutting', what, each: printAmount(amount, currency), currency, why }));
+        sums.map(({ amount, currency }): Row => ({ kind: 'after cutting', what, each: printAmount(amount), currency, why }));
     return [
         ...rowsOf('boards bought for what is cut', bought, unpriced > 0 ? `without ${counted(unpriced, 'board')} of which nobody says the price` : null),
         ...rowsOf('boards still to buy', toBuy), ...rowsOf('boards in all', together), ...rowsOf('boards in this price', planned),
@@ -45,7 +45,7 @@ function afterRows({ bought, toBuy, together, planned, unpriced }: AfterCutting)
 
 function rows(estimate: Estimate, show: Show): Row[] {
     const { currency } = estimate, nameOf = stockNames(estimate.materials.map(({ stock }) => stock));
-    const money = (amount: Estimate['minutes'] | undefined): string | null => amount === undefined ? null : printAmount(amount, currency);
+    const money = (amount: Estimate['minutes'] | undefined): string | null => amount === undefined ? null : printAmount(amount);
     return [
         ...estimate.materials.map(({ stock, length, width, count, each, onHand, amount }): Row => ({
             kind: 'board', what: `${nameOf(stock)} ${sizeText({ length, width }, show)}`, count, unit: onHand ? 'on hand' : 'board',

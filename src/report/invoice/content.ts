@@ -147,12 +147,12 @@ function drawingsAt(commit: Given<string> | undefined): string[] {
 }
 
 function sumLines(bill: Bill, share: Rational | undefined, money: Print): SumLine[] {
-    const { earned, retained, retainedOf, ahead, payments, due, isFinal, toDate: { currency } } = bill;
+    const { earned, retained, retainedOf, ahead, payments, due, isFinal } = bill;
     return [
         { what: isFinal ? 'All of the work' : 'Work done to date', amount: money(earned), strong: false },
         ...retained.gt(0) ? [{ what: `Retainage, ${percentText(share!)} of ${retainedOf.lt(earned) ? `the first ${money(retainedOf)}` : 'that'}`, amount: signedText(retained.neg(), money), strong: false }] : [],
         ...ahead.gt(0) ? [{ what: 'Deposit, due before it is earned', amount: signedText(ahead, money), strong: false }] : [],
-        ...payments.map(payment => ({ what: paidText(payment), amount: signedText(roundMoney(payment.sum.value, currency).neg(), money), strong: false })),
+        ...payments.map(payment => ({ what: paidText(payment), amount: signedText(roundMoney(payment.sum.value).neg(), money), strong: false })),
         { what: 'Due with this bill', amount: money(due), strong: true },
     ];
 }

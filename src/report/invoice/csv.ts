@@ -23,7 +23,7 @@ export function csvInvoices(invoices: readonly { readonly house: House; readonly
 function rowsOf({ job: { contract } }: House, { bill }: Extract<Invoice, { bill: unknown }>): Row[] {
     const { toDate: { currency, signed, sum }, work, retained, ahead, payments, before, due, toFinish } = bill;
     // a number, since a text that begins with a minus would be taken for a formula
-    const money = (amount: Rational): number => Number(printAmount(amount, currency));
+    const money = (amount: Rational): number => Number(printAmount(amount));
     return [
         { kind: 'signed', on: contract!.signed!.on.value, value: money(signed), currency },
         { kind: 'contract to date', value: money(sum), currency },

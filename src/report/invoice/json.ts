@@ -22,7 +22,7 @@ export function jsonInvoices(invoices: readonly { readonly house: House; readonl
 
 function invoiceJson({ job }: House, { bill, content }: Extract<Invoice, { bill: unknown }>, files: Files): InvoicesJson['invoices'][number] {
     const { toDate: { currency, signed, changes, sum }, work, payments, before } = bill, contract = job.contract!;
-    const money = (amount: Rational) => moneyJson({ amount: roundMoney(amount, currency), currency });
+    const money = (amount: Rational) => moneyJson({ amount: roundMoney(amount), currency });
     return {
         job: jobJson(job), number: content.number, date: content.date ?? null, final: content.isFinal,
         contractor: content.contractor ?? null, client: content.client ?? null, draft: content.draft,

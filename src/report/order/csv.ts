@@ -21,7 +21,7 @@ export function csvOrder(plans: readonly HousePlan[]): CsvText {
         supplier: stock.supplier?.value, stock: nameOf(stock), size: stock.size?.value.text, species: stock.species?.value, comes: stock.comes?.value,
         count, length: decimal(length, show), unit: unitOf(show), length_text: printLength(length, show),
         sheet_width: stock.sheet && decimal(stock.sheet.value.width, show), board_feet: boardFeet && feetText(boardFeet),
-        each: each && printAmount(each.amount, each.currency), cost: cost && printAmount(cost.amount, cost.currency), currency: each?.currency,
+        each: each && printAmount(each.amount), cost: cost && printAmount(cost.amount), currency: each?.currency,
         lead_days: stock.leadDays?.value, houses: houses.join('; '), spare,
     }));
     return csvStanding(HEADER, [{ rows, standing: standingOfRooms(plans.flatMap(({ house }) => house.rooms)) }]);

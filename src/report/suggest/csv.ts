@@ -27,7 +27,7 @@ export function csvSuggestions(houses: readonly House[], of: (room: RoomPieces) 
                 east_west_least: d(width.least), east_west_most: d(width.most), north_south_least: d(length.least), north_south_most: d(length.most),
                 unequal: Math.round(unequal * 10_000) / 10_000, off_square: Math.round(offSquare * 10_000) / 10_000,
                 errors, conflicts, joists: joists ?? null, closing_pieces: closing ?? null, boards,
-                cost: cost ? printAmount(cost.amount, cost.currency) : null, currency: cost?.currency ?? null,
+                cost: cost ? printAmount(cost.amount) : null, currency: cost?.currency ?? null,
                 hours: minutes ? Math.round(minutes.div(60).valueOf() * 1000) / 1000 : null, write,
             });
         };

@@ -34,8 +34,8 @@ export function contractOf({ contract }: JobSettings): { readonly now: ToDate; r
 export function overContract(job: JobSettings, linesOf: (contract: NonNullable<JobSettings['contract']>) => readonly { readonly sum: Given<Rational> }[]) {
     const known = contractOf(job);
     if (!known) return undefined;
-    const { contract, now: { sum, currency }, money } = known, lines = linesOf(contract);
-    const over = crossing(lines.map(one => one.sum.value), sum, currency);
+    const { contract, now: { sum }, money } = known, lines = linesOf(contract);
+    const over = crossing(lines.map(one => one.sum.value), sum);
     return over && {
         place: { ...wordsOf(lines[over.at]!.sum), related: [{ at: contract.signed!.sum.at, message: 'What was signed.' }] },
         total: money(over.total), most: money(sum), tooMuch: money(over.total.sub(sum)),
