@@ -59,10 +59,10 @@ opened to the back of the closing piece let it go straight up over the biscuits,
 const MOST_NAMED = 6;
 
 function isSaid(closing: Pick<Closing, 'piece'>, ceiling: Ceiling): boolean {
-    return bottomSaid(closing.piece, ceiling)?.closing !== undefined;
+    return bottomSaid(closing.piece, ceiling).closing !== undefined;
 }
 function biscuitsOf(closing: Closing, ceiling: Ceiling) {
-    const said = bottomSaid(closing.piece, ceiling)?.biscuits;
+    const said = bottomSaid(closing.piece, ceiling).biscuits;
     return said ? [{ at: said.at, message: `${said.value.count} x ${said.value.size} in every butt joint` }] : [];
 }
 

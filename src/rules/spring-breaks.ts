@@ -36,8 +36,8 @@ strain 1 %). Try it on a scrap of the same board, with hands and faces out of it
         fit({ layout: { ceiling }, job }, report) {
             const sprung = closingPieces(ceiling, bandSaid(ceiling.room)).flatMap(closing => {
                 const bottom = bottomSaid(closing.piece, ceiling);
-                const spring = bottom?.closing?.value === 'sprung' ? waysIn(closing, ceiling).find((way): way is Spring => way.kind === 'spring') : undefined;
-                return spring?.figures && !spring.works && spring.figures.ofBreaking > 1 / 2 ? [{ closing, bottom: bottom!, ...spring.figures }] : [];
+                const spring = bottom.closing?.value === 'sprung' ? waysIn(closing, ceiling).find((way): way is Spring => way.kind === 'spring') : undefined;
+                return spring?.figures && !spring.works && spring.figures.ofBreaking > 1 / 2 ? [{ closing, bottom, ...spring.figures }] : [];
             });
             for (const own of grouped(sprung, ({ bottom }) => bottom.closing!.at.uri + JSON.stringify(bottom.closing!.at.range)).values()) {
                 const worst = [...own].sort((a, b) => b.ofBreaking - a.ofBreaking)[0]!, { ofBreaking, force, least, species, closing: { piece } } = worst;

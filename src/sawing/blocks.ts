@@ -46,7 +46,7 @@ export function blocksOf(boards: readonly LaidBoard[], job: JobSettings): Block[
         ...each(pieces.flatMap(p => p.work.flatMap(w => (w.kind === 'kerfs' ? [{ piece: p, kerfs: w }] : []))), ({ piece, kerfs }) => [piece.stock.key, piece.overall, kerfs])
             .map(([k]) => block('bend trial', k!.piece.stock, 1, BEND_LENGTH, `the kerfs, ${size(k!.kerfs.apart)} apart and ${size(k!.kerfs.depth)} deep: bent until its middle hangs ${size(bentAs(k!.kerfs.hangs, k!.piece.overall))}`, k!.piece.width)),
         ...each(pieces.flatMap(p => p.work.flatMap(w => (w.kind === 'block' ? [{ piece: p, width: w.width }] : []))), ({ piece, width }) => [piece.stock.key, width])
-            .map(found => block('joint block', found[0]!.piece.stock, found.length, JOINT_LENGTH, `the backs of joints${found[0]!.width === null ? ', as wide as the cleats leave room' : `, ripped to ${size(found[0]!.width)}`}`, found[0]!.width ?? 0)),
+            .map(found => block('joint block', found[0]!.piece.stock, found.length, JOINT_LENGTH, `the backs of joints, ripped to ${size(found[0]!.width)}`, found[0]!.width)),
     ];
 }
 

@@ -1,5 +1,6 @@
 import { thicknessOf, widthOf } from '../ceiling/part-sizes.ts';
-import { edgesOf, onceCoped } from './lie.ts';
+import { compareEach } from '../plain/order.ts';
+import { edgesOf, onceCoped, type Lie } from './lie.ts';
 import type { Compass, Piece } from './model.ts';
 import { pieceOf } from './piece.ts';
 import { cofferTerm, spliced } from './runs.ts';
@@ -26,14 +27,16 @@ export function bandOf(setting: Setting): Piece[] {
  * as it, and coped in the other two.
  */
 export function trimOf(setting: Setting): Piece[] {
-    const { beams } = setting.ceiling, trim = beams?.profile.trim;
-    const out = beams?.trimThickness?.ticks, down = beams?.trimHeight?.ticks, isCrown = trim?.spring !== undefined;
-    if (!out || !down || !trim) return [];
+    const pairs = setting.pairs.of('trim', 'trim');
+    if (pairs.length === 0) return [];
+    // of what is laid out the sizes are known, but for the board of a crown
+    const beams = setting.ceiling.beams!, trim = beams.profile.trim!;
+    const out = beams.trimThickness!.ticks, down = beams.trimHeight!.ticks, isCrown = trim.spring !== undefined;
     const width = isCrown ? widthOf(trim, 'trim')?.ticks : down, thickness = isCrown ? thicknessOf(trim, 'trim')?.ticks : out;
     if (!width || !thickness) return [];
-    const order = (side: Compass | null): number => (side === null ? -1 : ORDER.indexOf(side));
-    const pairs = [...setting.pairs.of('trim', 'trim')].sort(({ exact: { strip: a } }, { exact: { strip: b } }) => a.coffers[0]! - b.coffers[0]! || order(a.on) - order(b.on) || a.nth - b.nth);
-    return pairs.flatMap(pair => {
+    const order = ({ coffers: [coffer], on, nth }: Lie['strip']): readonly number[] => [coffer!, ORDER.indexOf(on!), nth];
+    const inOrder = [...pairs].sort(({ exact: { strip: a } }, { exact: { strip: b } }) => compareEach(order(a), order(b)));
+    return inOrder.flatMap(pair => {
         const { exact, cut } = pair, { strip, back, face, ends } = exact, coffer = strip.coffers[0]!, side = strip.on!;
         if (face <= 0) return [];
         return pieceOf({

@@ -43,10 +43,14 @@ function biscuits(joints: readonly Joint[]): Consumable[] {
     }));
 }
 
-/** The profile that a piece belongs to: its line's, as the flank has it that it stands on; its half beam's; or for trim the grid's. */
-function profileOf({ line, part, on }: Piece, { ceiling, beam }: Setting): Profile | undefined {
-    const own = beam(line ?? on ?? '');
-    return line === null && (part === 'trim' || part === 'panel') ? ceiling.beams?.profile : own && ('otherSide' in own ? sectionLooking(own, on) : own.section).profile;
+/**
+ * The profile that a piece belongs to, which one of a band has not: its line's, as the flank has it that it stands on; its half beam's; of trim and panels
+ * the grid's.
+ */
+function profileOf({ line, part, on }: Piece, { ceiling, beam }: Setting): Profile {
+    if (part === 'trim' || part === 'panel') return ceiling.beams!.profile;
+    const own = beam(line ?? on!)!;
+    return ('otherSide' in own ? sectionLooking(own, on) : own.section).profile;
 }
 
 function blockingScrews(pieces: readonly Piece[], setting: Setting): Consumable[] {
@@ -54,11 +58,11 @@ function blockingScrews(pieces: readonly Piece[], setting: Setting): Consumable[
     const holding = holdingOf(setting.ceiling, pieces), held = new Map(holding?.held.map(one => [one.piece, one]));
     let backed = 0;
     for (const piece of pieces) {
-        const screws = piece.part === 'blocking' ? profileOf(piece, setting)?.blocking?.screws?.value : undefined;
+        const screws = piece.part === 'blocking' ? profileOf(piece, setting).blocking!.screws?.value : undefined;
         if (!screws) continue;
-        const one = held.get(piece), intoBacking = one?.intoBacking ?? 0;
-        counts.add(screws, one ? (one.screws ?? 0) + intoBacking : inRow(piece.back, screws.every) * abreast(piece));
-        backed += intoBacking;
+        const one = held.get(piece);
+        if (one) backed += one.intoBacking!;
+        counts.add(screws, one ? one.screws! + one.intoBacking! : inRow(piece.back, screws.every) * abreast(piece));
     }
     const twoAbreast = `two side by side where it is wider than ${setting.size(ONE_SCREW_UP_TO)}`;
     return counts.list((screws, what, count) => ({
@@ -90,7 +94,7 @@ function nailsOf(pieces: readonly Piece[], setting: Setting): { readonly part: N
             const nails = piece.part === part ? nailsFor(part, piece, setting)?.value : undefined;
             if (!nails) continue;
             const spacers = part === 'side' ? spacersIn.get(`${piece.line} ${piece.bay}`) ?? 0 : 0;
-            counts.add({ ...nails, into: intoOf(part, profileOf(piece, setting)) }, (part === 'panel' ? inRow(piece.width, ROWS_APART) : rows) * inRow(piece.back, nails.every) + NAILS_A_SPACER_END * spacers);
+            counts.add({ ...nails, into: intoOf(part, piece, setting) }, (part === 'panel' ? inRow(piece.width, ROWS_APART) : rows) * inRow(piece.back, nails.every) + NAILS_A_SPACER_END * spacers);
         }
         const listed = counts.list((nails, what, count) => ({
             kind: 'nails', what, count, unit: 'pieces',
@@ -104,32 +108,26 @@ function nailsOf(pieces: readonly Piece[], setting: Setting): { readonly part: N
 type Nailed = 'panel' | 'side' | 'cleat' | 'bottom' | 'molding' | 'band' | 'trim';
 
 /** What its nails go into. */
-function intoOf(part: Nailed, profile: Profile | undefined): string {
+function intoOf(part: Nailed, piece: Piece, setting: Setting): string {
+    if (part === 'band') return 'into the wall';
+    const { blocking, bottom, cleats, under } = profileOf(piece, setting);
     switch (part) {
-        case 'side': return profile?.blocking ? 'into the blocking' : 'into what the beam wraps, or blocks on it';
-        case 'bottom': switch (profile?.bottom?.place.value) {
+        case 'side': return blocking ? 'into the blocking' : 'into what the beam wraps, or blocks on it';
+        case 'bottom': switch (bottom!.place.value) {
             case 'under-sides': return 'into the edges of the sides';
             case 'in-rabbets': return 'into the rabbets of the sides';
-            default: return profile?.cleats ? 'into the cleats' : 'along its edges';
+            case 'between-sides': return cleats ? 'into the cleats' : 'along its edges';
         }
-        case 'band': return 'into the wall';
         case 'panel': return 'into the joists and the ceiling';
-        case 'molding': return profile?.under?.place.value === 'under-beam' ? 'up into side and bottom' : 'into the side';
+        case 'molding': return under!.place.value === 'under-beam' ? 'up into side and bottom' : 'into the side';
         case 'cleat': case 'trim': return 'into the side';
     }
 }
 
 function nailsFor(part: Nailed, piece: Piece, setting: Setting): Given<Nails> | undefined {
-    const profile = profileOf(piece, setting);
-    switch (part) {
-        case 'side': return profile?.sides?.nails;
-        case 'cleat': return profile?.cleats?.nails;
-        case 'bottom': return profile?.bottom?.nails;
-        case 'trim': return profile?.trim?.nails;
-        case 'molding': return profile?.under?.nails;
-        case 'panel': return profile?.back?.nails;
-        case 'band': return setting.ceiling.around[piece.on!]?.perimeter.nails;
-    }
+    if (part === 'band') return setting.ceiling.around[piece.on!]!.perimeter.nails;
+    const { sides, cleats, bottom, trim, under, back } = profileOf(piece, setting);
+    return { side: sides, cleat: cleats, bottom, trim, molding: under, panel: back }[part]!.nails;
 }
 
 /** Counts of equal fasteners, in the order they first came. */

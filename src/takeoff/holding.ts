@@ -2,9 +2,9 @@ import { distance } from '../plane/point.ts';
 import { grouped } from '../plain/groups.ts';
 import type { Ceiling } from '../ceiling/model.ts';
 import { joistsOf, type Joist, type LaidJoists } from '../ceiling/joists.ts';
-import type { Profile } from '../job/model.ts';
 import { inches } from '../quantity/rational.ts';
 import type { Ticks } from '../quantity/ticks.ts';
+import { carrierName, carrierOf } from './carrier.ts';
 import type { Piece } from './model.ts';
 import { inRow, ONE_SCREW_UP_TO } from './in-row.ts';
 
@@ -45,15 +45,9 @@ export function holdingOf(ceiling: Ceiling, pieces: readonly Piece[]): Holding |
     const joists = joistsOf(ceiling);
     if (!joists) return undefined;
     const blocking = pieces.filter(({ part }) => part === 'blocking');
-    return { joists, held: blocking.map(piece => heldOf(piece, joists, profileOf(piece, ceiling)?.blocking?.screws?.value.every)) };
+    return { joists, held: blocking.map(piece => heldOf(piece, joists, carrierOf(piece, ceiling).section.profile.blocking!.screws?.value.every)) };
 }
 interface Holding { readonly joists: LaidJoists; readonly held: readonly Held[] }
-
-/** The profile of the line or half beam that a piece of blocking carries. */
-function profileOf({ line, on }: Piece, { lines, around }: Ceiling): Profile | undefined {
-    const wall = on === null ? undefined : around[on];
-    return line === null ? wall?.kind === 'half-beam' ? wall.section.profile : undefined : lines.find(({ name }) => name === line)?.section.profile;
-}
 
 function heldOf(piece: Piece, { runs, all, said }: LaidJoists, every: Ticks | undefined): Held {
     const [a, b, c, d] = piece.corners, start = { x: (a.x + d.x) / 2, y: (a.y + d.y) / 2 }, end = { x: (b.x + c.x) / 2, y: (b.y + c.y) / 2 };
@@ -98,5 +92,5 @@ function openOf(finds: readonly Found[], length: Ticks): Held['open'] {
 
 /** Blocking by the line it belongs to, or the wall that its half beam runs along. */
 export function byBeam({ held }: Pick<Holding, 'held'>): Map<string, Held[]> {
-    return grouped(held, ({ piece }) => piece.line ?? piece.on ?? '');
+    return grouped(held, ({ piece }) => carrierName(piece));
 }

@@ -1,5 +1,5 @@
 import type { Joint as Met, Piece as Strip } from '../arrangement/model.ts';
-import type { Splice } from '../ceiling/model.ts';
+import type { HalfBeam, Splice } from '../ceiling/model.ts';
 import { arrangedOf } from '../ceiling/plan.ts';
 import type { Biscuits, Side } from '../job/model.ts';
 import { compareEach } from '../plain/order.ts';
@@ -34,7 +34,7 @@ function tell(kind: Met['kind'], strips: readonly [Strip, Strip], setting: Setti
     switch (kind) {
         case 'butt': {
             const { at, order } = meetingPlace(strips, setting), [butting, passing] = strips, end = liesTo(butting, passing, setting);
-            return joint('butt', `${at}${end === undefined ? '' : `, ${end}`}`, [...order, end === undefined ? 0 : SIDES_BY_END.indexOf(end)], strips, setting.beam(butting.of)?.section.profile.bottom?.biscuits?.value);
+            return joint('butt', `${at}${end === undefined ? '' : `, ${end}`}`, [...order, end === undefined ? 0 : SIDES_BY_END.indexOf(end)], strips, setting.beam(butting.of)!.section.profile.bottom?.biscuits?.value);
         }
         case 'splice': {
             const [{ part, of, coffers: [coffer], on }] = strips;
@@ -42,10 +42,10 @@ function tell(kind: Met['kind'], strips: readonly [Strip, Strip], setting: Setti
             if (part !== 'bottom' && part !== 'band' && part !== 'side') return undefined;
             const line = setting.placeOf(of), all = setting.pairs.of(part, of), inRun = all.map(({ exact }) => exact.strip);
             const both = [...strips].sort((a, b) => inRun.indexOf(a) - inRun.indexOf(b)) as [Strip, Strip], nth = inRun.indexOf(both[0]);
-            const { to } = all[nth]!.exact, nearest = [...splicesOf(both[0], setting)].sort((a, b) => Math.abs(a.at - to) - Math.abs(b.at - to))[0];
-            const at = `${line < 0 ? `${of} wall` : `line ${of}`}, ${part === 'side' && line >= 0 ? `${on} side, ` : ''}${nearest?.place}`;
+            const { to } = all[nth]!.exact, nearest = [...splicesOf(both[0], setting)].sort((a, b) => Math.abs(a.at - to) - Math.abs(b.at - to))[0]!;
+            const at = `${line < 0 ? `${of} wall` : `line ${of}`}, ${part === 'side' && line >= 0 ? `${on} side, ` : ''}${nearest.place}`;
             return joint(part === 'band' ? 'band-splice' : part === 'side' ? 'side-splice' : 'splice', at, [line < 0 ? 1000 + wallIndex(of, setting) : line, nth], both,
-                part === 'bottom' ? setting.beam(of)?.section.profile.bottom?.biscuits?.value : undefined);
+                part === 'bottom' ? setting.beam(of)!.section.profile.bottom!.biscuits?.value : undefined);
         }
         case 'corner': {
             const both = levelFirst(strips, setting), { at, order } = meetingPlace(both, setting);
@@ -65,8 +65,8 @@ function tell(kind: Met['kind'], strips: readonly [Strip, Strip], setting: Setti
 /** The splices of the run that a piece is of. */
 function splicesOf({ part, of, flank }: Strip, { ceiling: { lines, around } }: Setting): readonly Splice[] {
     const line = lines.find(({ name }) => name === of), own = around[of];
-    if (part !== 'side') return line?.splices ?? own?.splices ?? [];
-    return line && flank ? line.sideSplices?.[flank] ?? [] : own?.kind === 'half-beam' ? own.sideSplices ?? [] : [];
+    if (part !== 'side') return (line ?? own!).splices;
+    return line ? line.sideSplices![flank!] : (own as HalfBeam).sideSplices!;
 }
 const SIDES_BY_END: readonly Side[] = ['west', 'east', 'north', 'south'];
 

@@ -131,13 +131,13 @@ function endTerms({ name, section }: { readonly name: string; readonly section: 
     const { bottom, sides } = section.profile, side = section.sideThickness.ticks;
     if (part === 'beam') return beyond === 0 ? [] : [term(`at the ${name} beam`, beyond < 0 ? -1 : 1, Math.abs(beyond))];
     if (part !== 'bottom') return [sideTerm({ section }), term(`gap beside the ${name} blocking`, 1, beyond - side)];
-    switch (bottom?.place.value) {
-        case 'under-sides': return [term(`overhang of the ${name} bottom`, -1, -beyond, (bottom.overhang ?? bottom.place).at)];
+    switch (bottom!.place.value) {
+        case 'under-sides': return [term(`overhang of the ${name} bottom`, -1, -beyond, (bottom!.overhang ?? bottom!.place).at)];
         case 'in-rabbets': {
             const { width, widthAt } = sides!.rabbet!.value;
             return [sideTerm({ section }), term(`${name} rabbet`, -1, width.ticks, widthAt), term(`gap beside the ${name} bottom`, 1, beyond - side + width.ticks)];
         }
-        default: return [sideTerm({ section }), term(`gap beside the ${name} bottom`, 1, beyond - side)];
+        case 'between-sides': return [sideTerm({ section }), term(`gap beside the ${name} bottom`, 1, beyond - side)];
     }
 }
 

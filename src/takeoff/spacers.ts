@@ -15,8 +15,8 @@ export const POCKET_SCREWS_A_SPACER = 2;
 /** Spacers of a line: cut off a board as wide as the channel, hung under the blocking with the grain up and down. */
 export function spacersOf(line: Line, setting: Setting): Piece[] {
     const { section } = line, { spacerThickness, spacerWidth } = section, spacers = section.profile.spacers;
-    const height = spacers?.height?.value.ticks;
-    if (!spacers || !spacerThickness || !spacerWidth || !height) return [];
+    if (!spacers?.height || !spacerThickness || !spacerWidth) return [];
+    const height = spacers.height.value.ticks, heightAt = spacers.height.at;
     const top = section.blockingThickness.ticks, thickness = spacerThickness.ticks;
     const low = channelLow(line) + Math.floor((section.innerWidth.ticks - spacerWidth.ticks) / 2);
     const across = [low, low + spacerWidth.ticks] as const, isAskew = line.heading.x !== 0 && line.heading.y !== 0;
@@ -26,7 +26,7 @@ export function spacersOf(line: Line, setting: Setting): Piece[] {
     };
     return baysOf(line).flatMap(bay => spacerStarts(bay, { thickness, width: spacerWidth.ticks }, spacers).flatMap((start, i) => pieceOf({
         part: 'spacer', line: line.name, bay: bay.number, nth: i + 1, stock: spacers.stock,
-        back: height, why: [term('spacer height', 1, height, spacers.height?.at)],
+        back: height, why: [term('spacer height', 1, height, heightAt)],
         width: spacerWidth.ticks, thickness, work: [{ kind: 'pocket-holes', count: POCKET_SCREWS_A_SPACER }], fence: spacers.ripWith?.value,
         where: `line ${line.name}, bay ${bay.number}, spacer ${i + 1}`, source: spacers.at,
         corners: corners(start), heights: [top, top + height],

@@ -43,7 +43,7 @@ export function takeOff(ceiling: Ceiling): TakeOff {
     ];
     const { name, notComputed } = ceiling.room;
     const beside = (coffer: number, wall: string): boolean => {
-        const edges = notComputed.length === 0 ? [] : arrangedOf(ceiling).exact.coffers.find(({ number }) => number === coffer)?.edges ?? [];
+        const { edges } = arrangedOf(ceiling).exact.coffers.find(({ number }) => number === coffer)!;
         return edges.some(({ along }) => along.includes(wall));
     };
     const leftOut = all.filter(piece => isSpoiled(piece, notComputed, beside));

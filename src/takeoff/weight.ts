@@ -27,6 +27,6 @@ export function hangingOn(of: string, ceiling: Ceiling, pieces: readonly Piece[]
 function beamOf({ line, part, on, coffer }: Piece, ceiling: Ceiling): string | null {
     if (line !== null || part === 'band') return line;
     if (part !== 'trim') return on;
-    const edges = arrangedOf(ceiling).exact.coffers.find(({ number }) => number === coffer)?.edges ?? [];
-    return edges.find(edge => edge.on === on)?.along[0] ?? null;
+    const { edges } = arrangedOf(ceiling).exact.coffers.find(({ number }) => number === coffer)!;
+    return edges.find(edge => edge.on === on)!.along[0]!;
 }

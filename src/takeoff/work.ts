@@ -13,10 +13,9 @@ export type Work =
     /** `count` at each of so many places: ends or edges, in words "in the west and the east end". */
     | Slots
     /**
-     * Where biscuits are left out, or a bottom is cut in two: a block behind the joint at this end, or in its middle, so wide; null where nobody knows how wide
-     * its channel is.
+     * Where biscuits are left out, or a bottom is cut in two: a block behind the joint at this end, or in its middle, so wide.
      */
-    | { readonly kind: 'block'; readonly end: Side | 'middle'; readonly width: Ticks | null }
+    | { readonly kind: 'block'; readonly end: Side | 'middle'; readonly width: Ticks }
     /** Cut in two in its middle, the back of the joint there relieved. */
     | { readonly kind: 'halve'; readonly relieved: Ticks }
     /** Across its back, from center to center, so that its middle hangs down so far while it goes in. */
@@ -47,7 +46,7 @@ export function workWords(work: Work, size: (ticks: Ticks) => string): string {
         case 'scribe': return `${size(work.by)} of it to be scribed to the wall`;
         case 'ease': return `ease the two back edges ${size(work.by)}`;
         case 'slots': return `${work.count === 1 ? `slot for 1 ${work.size} biscuit` : `slots for ${work.count} ${work.size} biscuits`} ${work.where}${work.opened ? ', opened to the back' : work.wider ? `, ${size(work.wider)} wider towards the back` : ''}`;
-        case 'block': return `glue a block${work.width === null ? '' : ` ${size(work.width)} wide`} behind the joint ${work.end === 'middle' ? 'in its middle' : `at its ${work.end} end`}`;
+        case 'block': return `glue a block ${size(work.width)} wide behind the joint ${work.end === 'middle' ? 'in its middle' : `at its ${work.end} end`}`;
         case 'halve': return `cut in two in its middle, the back of the joint relieved by ${size(work.relieved)}`;
         case 'kerfs': return `${work.count} kerfs across its back, ${size(work.apart)} apart and ${size(work.depth)} deep`;
         case 'pocket-holes': return `${work.count} pocket holes at the upper end`;

@@ -1,4 +1,4 @@
-import { afterCutting } from '../../src/cutting/after-cutting.ts';
+import { afterCutting, type AfterCutting } from '../../src/cutting/after-cutting.ts';
 import { cutLines } from '../../src/cutting/cut-line.ts';
 import { knownText } from '../../src/cutting/known.ts';
 import { leftoversOf, type Left } from '../../src/cutting/leftovers.ts';
@@ -11,18 +11,23 @@ import type { SHOPS } from './whole-shops.ts';
 
 type WholeShop = (typeof SHOPS)[number];
 
+interface PlannedShop { readonly wanted: readonly Piece[]; readonly plan: BoardPlan; readonly whole: BoardPlan; readonly after: string[] }
 /** The plan at once of what is still to be cut, the pieces of that, and the plan with the boards that are cut before it. */
-export function plannedAtOnce({ pieces, settings, shop, rooms = [] }: WholeShop): { readonly wanted: readonly Piece[]; readonly plan: BoardPlan; readonly whole: BoardPlan; readonly after: string[] } {
+export function plannedAtOnce({ pieces, settings, shop, rooms = [] }: WholeShop): PlannedShop {
     const toCut = rooms.map(room => ({ room, pieces })), rest = restToCut(toCut);
     const wanted = rooms.length === 0 ? pieces : rooms.flatMap(room => rest.pieces(room));
     const plan = questionsOf(wanted, settings, [], shop).first, whole = withCutBoards(plan, rest, rooms);
     const after = afterCutting(rooms, toCut, plan, questionsOf(pieces, settings, [], shop).first);
-    return { wanted, plan, whole, after: after ? [`after cutting: ${JSON.stringify({ ...after, bought: sums(after.bought), toBuy: sums(after.toBuy), together: sums(after.together), planned: sums(after.planned) })}`] : [] };
+    return { wanted, plan, whole, after: after ? [afterText(after)] : [] };
 }
 
 const inch = (ticks: number): string => String(Math.round(ticks / inches(1) * 1e4) / 1e4);
 const count = ({ count: many, length, worth }: Left): string => `${many} x ${inch(length)}${worth ? ` worth ${worth.amount.toFraction()}` : ''}`;
 const sums = (all: readonly Money[]): string => all.map(({ amount, currency }) => `${amount.toFraction()} ${currency}`).join(', ');
+
+function afterText({ bought, toBuy, together, planned, ...counts }: AfterCutting): string {
+    return `after cutting: ${JSON.stringify({ ...counts, bought: sums(bought), toBuy: sums(toBuy), together: sums(together), planned: sums(planned) })}`;
+}
 
 /** Everything that a plan says, board by board, with all that is bought, ripped and left; inches to a ten-thousandth. */
 export function planText(plan: BoardPlan, settings: WholeShop['settings']): string {

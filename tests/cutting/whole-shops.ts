@@ -9,7 +9,11 @@ import { jobBuilder } from '../support/job-builder.ts';
 import { given, job, nowhere, piece, stock } from './samples.ts';
 
 /** What is to be cut, of what; and what rooms say that is cut already. */
-interface WholeShop { readonly name: string; readonly pieces: readonly Piece[]; readonly settings: JobSettings; readonly shop?: Shop; readonly rooms?: readonly Room[] }
+interface WholeShop {
+    readonly name: string;
+    readonly pieces: readonly Piece[]; readonly settings: JobSettings;
+    readonly shop?: Shop; readonly rooms?: readonly Room[];
+}
 
 const worth = (amount: number) => ({ amount: new Rational(amount), currency: 'USD' });
 const offcut = (count: number, length: string, money?: number, width?: string) =>
@@ -17,12 +21,12 @@ const offcut = (count: number, length: string, money?: number, width?: string) =
 
 /** Pieces of a room: mitered sides, bottoms, cleats ripped both ways, blocking ripped narrower, in lengths drawn by chance. */
 function pieces(of: Stock, seed: number, count: number, room = 'sample'): Piece[] {
-    const draw = drawer(seed);
+    const draw = drawer(seed), thick = of.thickness!.value.ticks;
     return Array.from({ length: count }, (_, i) => {
         const length = inches(`${14 + draw(80)} ${1 + draw(31)}/32`), id = `${room}.p${String(i).padStart(2, '0')}`;
         switch (draw(4)) {
             case 0: return piece(id, of, length, { room, part: 'side', on: 'south', ends: [{ cut: 'miter', degrees: 45 }, { cut: 'miter', degrees: 22.5 }] });
-            case 1: return piece(id, of, length, { room, part: 'cleat', width: inches('3/4'), thickness: inches('3/4'), ripped: true });
+            case 1: return piece(id, of, length, { room, part: 'cleat', width: thick, thickness: thick, ripped: true });
             case 2: return piece(id, of, length, { room, part: 'blocking', width: inches('2 1/4'), ripped: true });
             default: return piece(id, of, length, { room });
         }

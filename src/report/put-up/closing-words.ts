@@ -24,12 +24,12 @@ function wayWords(way: Way, { overall }: Piece, tape: Tape): string {
         case 'join-first': return `glue its ${way.pieces} pieces together on the floor, ${size(way.long)} long, and lift them as one`;
         case 'open-slots': return `open its slots to the back: ${counted(way.each, 'slot')} at ${way.ends === 1 ? 'one end' : 'each end'}, ${size(way.long)} long and ${size(way.deep)} deep, which leaves ${size(way.leaves)} under them; it goes straight up over the biscuits`;
         case 'swing': return `the end with the biscuits first, the other ${size(way.hangs)} lower (${degrees(way.angle)}), then swung up${eased(way.binds)}${wider(way.slotWider)}`;
-        case 'leave-out': return `leave the biscuits out at ${way.ends === 1 ? 'one end' : 'both ends'}${way.block === null ? '' : `, with a block ${size(way.block)} wide glued to the back of the joint`}${way.swing ? `, and swing it up: the other end ${size(way.swing.hangs)} lower first${eased(way.swing.binds)}${wider(way.swing.slotWider)}` : ''}`;
+        case 'leave-out': return `leave the biscuits out at ${way.ends === 1 ? 'one end' : 'both ends'}, with a block ${size(way.block)} wide glued to the back of the joint${way.swing ? `, and swing it up: the other end ${size(way.swing.hangs)} lower first${eased(way.swing.binds)}${wider(way.swing.slotWider)}` : ''}`;
         case 'spring': return way.figures
             ? `bow it by one push in the middle, ${size(way.bow)} down, about ${Math.round(way.figures.force)} lb (${counted(way.figures.people, 'person', 'people')}), about ${Math.round(way.figures.ofBreaking * 100)} % of the strain at which ${way.figures.species} breaks on average${wider(way.slotWider)}; try it on a scrap first: of one ${size(SCRAP)} long as much strain is a bow of ${size(Math.round(way.bow * (SCRAP / overall) ** 2))}`
             : `bow it by one push in the middle, ${size(way.bow)} down: what its wood bears is not known`;
         case 'splice': return `splice it on ${listed(way.on.map(line => `line ${line}`), 'or')}, each part put up for itself, the joint backed`;
-        case 'knee': return `in two in its middle, pushed straight from ${size(way.hangs)} below (${degrees(way.angle)}); relieve the back of the joint by ${size(way.binds)}, or it binds${wider(way.slotWider)}${way.block === null ? '' : `; glue a block ${size(way.block)} wide behind that joint`}`;
+        case 'knee': return `in two in its middle, pushed straight from ${size(way.hangs)} below (${degrees(way.angle)}); relieve the back of the joint by ${size(way.binds)}, or it binds${wider(way.slotWider)}; glue a block ${size(way.block)} wide behind that joint`;
         case 'kerfs': return way.pattern
             ? `bow it, ${size(way.hangs)} down, with ${counted(way.pattern.count, 'kerf')} across its back, ${size(way.pattern.apart)} apart and ${size(way.pattern.depth)} deep; on a scrap first`
             : 'kerfs across its back do not bow it far enough';

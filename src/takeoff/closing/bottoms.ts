@@ -4,6 +4,7 @@ import { grouped } from '../../plain/groups.ts';
 import { placeIn } from '../../plane/polygon.ts';
 import { distance, type Point } from '../../plane/point.ts';
 import type { Ticks } from '../../quantity/ticks.ts';
+import { carrierName, carrierOf } from '../carrier.ts';
 import { isSlanted } from '../ends.ts';
 import type { Piece, TakeOff } from '../model.ts';
 import { stickOut } from './stick-out.ts';
@@ -51,25 +52,16 @@ export type BottomRun = readonly Bottom[];
 
 /** All bottoms of a ceiling, run by run. */
 export function bottomRuns(ceiling: Ceiling, { pieces }: Pick<TakeOff, 'pieces'>, { band = 'last' }: BottomOrder = {}): BottomRun[] {
-    const bottoms = pieces.filter(({ part }) => part === 'bottom'), byCarrier = grouped(bottoms, carrierOf);
-    const profiles = new Map([...ceiling.lines.map(line => [line.name, line.section.profile] as const), ...ceiling.walls.flatMap(({ name }) => {
-        const own = ceiling.around[name];
-        return own?.kind === 'half-beam' ? [[name, own.section.profile] as const] : [];
-    })]);
+    const bottoms = pieces.filter(({ part }) => part === 'bottom'), byCarrier = grouped(bottoms, carrierName);
     return [...byCarrier.values()].flatMap(own => {
+        const { biscuits: { value: biscuits } = { value: null }, press } = carrierOf(own[0]!, ceiling).section.profile.bottom!;
         const made = own.map((piece, i): Bottom => {
-            const bottom = profiles.get(carrierOf(piece))?.bottom, biscuits = bottom?.biscuits?.value ?? null;
             const out = biscuits && biscuits.count > 0 ? stickOut(biscuits.size) : 0;
             const end = (which: 0 | 1): BottomEnd => endOf(piece, which, out, { next: own[i + (which === 0 ? -1 : 1)], byCarrier, ceiling, band });
-            return { piece, ends: [end(0), end(1)], play: 0 - (bottom?.press?.value ?? 0), biscuits };
+            return { piece, ends: [end(0), end(1)], play: 0 - (press?.value ?? 0), biscuits };
         });
         return inRuns(made);
     });
-}
-
-/** The line or wall that a bottom lies along. */
-function carrierOf({ line, on }: Piece): string {
-    return line ?? on ?? '';
 }
 
 function inRuns(bottoms: readonly Bottom[]): BottomRun[] {

@@ -1,6 +1,7 @@
 import type { Ceiling } from '../../ceiling/model.ts';
 import type { ClosingWord } from '../../job/closing-word.ts';
 import type { Bottom as BottomSaid, Room } from '../../job/model.ts';
+import { carrierOf } from '../carrier.ts';
 import type { Piece } from '../model.ts';
 import type { BottomOrder } from './bottoms.ts';
 import { closingAmong, type Closing } from './pieces.ts';
@@ -12,14 +13,13 @@ export const WAY_OF: Readonly<Record<ClosingWord, Way['kind']>> = {
 };
 
 /** What the text says of the bottoms of this one's line or half beam. */
-export function bottomSaid({ line, on }: Pick<Piece, 'line' | 'on'>, { lines, around }: Ceiling): BottomSaid | undefined {
-    const half = around[on ?? ''];
-    return (lines.find(({ name }) => name === line)?.section ?? (half?.kind === 'half-beam' ? half.section : undefined))?.profile.bottom;
+export function bottomSaid(bottom: Pick<Piece, 'line' | 'on'>, ceiling: Ceiling): BottomSaid {
+    return carrierOf(bottom, ceiling).section.profile.bottom!;
 }
 
 /** And of how their closing pieces get in; undefined: nothing. */
 export function closingSaid(piece: Pick<Piece, 'line' | 'on'>, ceiling: Ceiling): BottomSaid['closing'] {
-    return bottomSaid(piece, ceiling)?.closing;
+    return bottomSaid(piece, ceiling).closing;
 }
 
 /** Whether the text has some band up before some bottom; nobody saying anything, bands go up last. */

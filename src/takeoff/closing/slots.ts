@@ -56,7 +56,7 @@ function endSlots({ of, stretch: { lie }, biscuits }: Own, said: SaidWay | undef
 function edgesOfLine(line: Line, own: Own, left: LeftOut, setting: Setting): Work[] {
     const { from, to } = own.stretch, sides = sidesOf(line.runs);
     return line.passes.flatMap(({ of, relation, cuts, stem, at, low, high }): Work[] => {
-        const biscuits = setting.beam(of)?.section.profile.bottom?.biscuits?.value;
+        const biscuits = setting.beam(of)!.section.profile.bottom?.biscuits?.value;
         if (!biscuits?.count || cuts || relation !== 'flush' || high <= from || low >= to) return [];
         // what lies to the west or north of it meets it with its second end
         const met = sides.filter((side, i) => (stem === null || flankOf(side) === stem) && !left.has(`${of} ${line.name} ${1 - i}`));
@@ -90,7 +90,7 @@ function edgesAtWall(own: Own, left: LeftOut, setting: Setting): Work[] {
     return exact.joints.flatMap(({ kind, pieces }): { work: Work; at: number }[] => {
         const [butting, passing] = pieces.map(i => exact.pieces[i]!) as [Strip, Strip];
         if (kind !== 'butt' || passing.part !== 'bottom' || passing.of !== of) return [];
-        const biscuits = setting.beam(butting.of)?.section.profile.bottom?.biscuits?.value;
+        const biscuits = setting.beam(butting.of)!.section.profile.bottom!.biscuits?.value;
         const [low, high] = endAt(butting, passing).map(p => placeAlong(lie.way, p)).sort((a, b) => a - b) as [number, number], at = (low + high) / 2;
         const both = setting.pairs.of('bottom', butting.of).map(({ exact: met }) => met).find(({ strip }) => strip === butting);
         if (!biscuits?.count || high <= from || low >= to || both && [0, 1].some(i => both.meets[i] === of && left.has(`${butting.of} ${of} ${i}`))) return [];

@@ -2,6 +2,7 @@ import { biscuitOf, slotLength } from '../../data/biscuits.ts';
 import { STRENGTH } from '../../data/species.ts';
 import type { Ceiling } from '../../ceiling/model.ts';
 import { TICKS_PER_INCH, type Ticks } from '../../quantity/ticks.ts';
+import { carrierOf } from '../carrier.ts';
 import { bowed, kerfed, kneed, leastToSpring, MOST_OF_BREAKING, swung } from './bending.ts';
 import type { BottomEnd } from './bottoms.ts';
 import type { Closing } from './pieces.ts';
@@ -25,7 +26,7 @@ interface Swing extends OneWay<'swing'> { readonly angle: number; readonly hangs
  * No biscuits at one end, where a block glued to the back of what runs through holds the joint, and the piece swung up; or at both.
  * `block`: as wide as the cleats leave room.
  */
-interface LeaveOut extends OneWay<'leave-out'> { readonly ends: 1 | 2; readonly block: Ticks | null; readonly swing?: Omit<Swing, keyof OneWay<string>> }
+interface LeaveOut extends OneWay<'leave-out'> { readonly ends: 1 | 2; readonly block: Ticks; readonly swing?: Omit<Swing, keyof OneWay<string>> }
 /** Bowed by one push in the middle. `ofBreaking`: of the strain at which such wood breaks on average; `least`: the shortest that may be sprung. */
 export interface Spring extends OneWay<'spring'> {
     readonly bow: Ticks; readonly slotWider: Ticks;
@@ -34,7 +35,7 @@ export interface Spring extends OneWay<'spring'> {
 /** In two on a crossing that it runs through, each part put up for itself, the joint backed. */
 interface Splice extends OneWay<'splice'> { readonly on: readonly string[] }
 /** In two in its middle, pushed straight, with a block of that width glued to the back of the joint there. */
-interface Knee extends OneWay<'knee'> { readonly angle: number; readonly hangs: Ticks; readonly binds: Ticks; readonly slotWider: Ticks; readonly block: Ticks | null }
+interface Knee extends OneWay<'knee'> { readonly angle: number; readonly hangs: Ticks; readonly binds: Ticks; readonly slotWider: Ticks; readonly block: Ticks }
 /** Bowed with kerfs across its back. */
 interface Kerfs extends OneWay<'kerfs'> {
     readonly hangs: Ticks;
@@ -124,18 +125,16 @@ function kerfsOf({ piece, wanted, ends }: Closing, biscuit: Ticks, { room: { job
 /** Crossings that it runs through, by their other lines, with no splice on them yet. */
 function spliceOf({ piece, run }: Closing, { lines }: Ceiling): Splice[] {
     const line = lines.find(({ name }) => name === piece.line);
-    const { box } = piece, axis = line?.runs === 'east-west' ? [box.west, box.east] : [box.north, box.south];
-    const passed = run.length > 1 ? [] : line?.passes.filter(({ relation, stem, cuts, at }) => relation === 'flush' && stem === null && !cuts && at > axis[0]! && at < axis[1]!);
-    const on = passed?.map(({ of }) => of) ?? [];
+    if (!line || run.length > 1) return [];
+    const { box } = piece, [from, to] = line.runs === 'east-west' ? [box.west, box.east] : [box.north, box.south];
+    const on = line.passes.filter(({ relation, stem, cuts, at }) => relation === 'flush' && stem === null && !cuts && at > from && at < to).map(({ of }) => of);
     return on.length > 0 ? [{ kind: 'splice', works: true, on }] : [];
 }
 
 /** A block lies in its channel between the cleats. */
-function blockOf({ piece }: Closing, { lines, around }: Ceiling): Ticks | null {
-    const section = lines.find(({ name }) => name === piece.line)?.section, half = around[piece.on ?? ''];
-    const inner = section?.innerWidth.ticks ?? (half?.kind === 'half-beam' ? half.width.ticks : undefined);
-    const { cleatThickness } = section ?? (half?.kind === 'half-beam' ? half.section : {});
-    return inner === undefined ? null : inner - 2 * (cleatThickness?.ticks ?? 0);
+function blockOf({ piece }: Closing, ceiling: Ceiling): Ticks {
+    const own = carrierOf(piece, ceiling), inner = 'kind' in own ? own.width : own.section.innerWidth;
+    return inner.ticks - 2 * (own.section.cleatThickness?.ticks ?? 0);
 }
 
 function outOf(ends: readonly BottomEnd[]): Ticks {
