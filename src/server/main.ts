@@ -36,10 +36,10 @@ class Disk extends NodeFileSystemProvider {
 
 /** What is written to the console is logged by the editor: its way is standard output, and what is no message would break it. */
 function overStdio(): Connection {
-    const messages = new WholeMessages();
+    const messages = new WholeMessages(() => { made.console.error('What the editor sent is no message, or longer than any: it is left out up to the next one.'); });
     process.stdin.pipe(messages);
     process.stdin.on('close', () => messages.end());
-    const made = createConnection(ProposedFeatures.all, messages, process.stdout, options);
+    const made: Connection = createConnection(ProposedFeatures.all, messages, process.stdout, options);
     logToEditor(made.console);
     return made;
 }

@@ -1,17 +1,12 @@
 import { readdirSync, readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
-import Papa from 'papaparse';
-import sax from 'sax';
 import { expect, test } from 'vitest';
 import { folderWith } from '../cli/folder.ts';
 import { cofferwright } from '../cli/world.ts';
 import { OUTPUTS } from '../standing/outputs.ts';
 import { some } from '../support/full.ts';
-import { EVIL, evilHouse, MARK } from './house.ts';
-
-/** What no terminal is to see, but for ends of lines: control characters of both sets, what turns the reading round, half characters, what cannot be seen. */
-const UNFIT = /[\p{Cs}\u0000-\u0009\u000b-\u001f\u007f-\u009f\u2028\u2029\u202a-\u202e\u2066-\u2069\u200b\u00ad\ufdd0\u{e0041}]/gu;
-const unfit = (text: string): string[] => [...new Set(text.match(UNFIT) ?? [])].map(sign => sign.codePointAt(0)!.toString(16));
+import { mustBeClean } from './clean.ts';
+import { EVIL, evilHouse } from './house.ts';
 
 const CHECKS = ['human', 'concise', 'json', 'sarif', 'github'].map(format => ({ argv: ['check', '--format', format] }));
 const OTHERS: typeof OUTPUTS = [
@@ -37,39 +32,3 @@ test.each(some(ALL, 5).map(one => [one.argv.join(' ').replaceAll(EVIL, '…'), o
     }
     rmSync(join(cwd, folder), { recursive: true });
 });
-
-/** Fit for what reads it. Fonts that a page carries are left out. */
-function mustBeClean(format: string, text: string, what = format): void {
-    if (format === 'pdf') return void expect(text.slice(0, 5)).toBe('%PDF-');
-    if (format === 'glb') return mustBeClean('json', Buffer.from(text.slice(20, 20 + Buffer.from(text, 'latin1').readUInt32LE(12)), 'latin1').toString(), what);
-    expect(unfit(text.replaceAll('\r\n', '\n')), what).toEqual([]);
-    if (['human', 'concise', 'github'].includes(format)) for (const line of text.split('\n')) expect(line.trim().startsWith(MARK), `${what}: ${line}`).toBe(false);
-    switch (format) {
-        case 'json': case 'sarif': JSON.parse(text); break;
-        case 'github': for (const line of text.trimEnd().split('\n')) expect(line).toMatch(/^::(error|warning|notice) /); break;
-        case 'csv': {
-            const { data, errors } = Papa.parse<string[]>(text, { skipEmptyLines: true });
-            expect(errors).toEqual([]);
-            expect(new Set(data.map(row => row.length)).size).toBe(1);
-            for (const cell of data.flat()) if (Number.isNaN(Number(cell))) expect(cell).not.toMatch(/^\s*[=+\-@]/);
-            break;
-        }
-        case 'svg': mustBeXml(text); break;
-        case 'html': {
-            const page = text.replaceAll(/<style>[\s\S]*?<\/style>/g, '');
-            expect(page, what).not.toMatch(/<script|<img|onerror=(?![^<>]*&gt;)/);
-            for (const drawing of page.match(/<svg[\s\S]*?<\/svg>/g) ?? []) mustBeXml(drawing);
-            break;
-        }
-        case 'ifc': expect(text).toMatch(/^[\x20-\x7e\n]*$/); break;
-        case 'dxf': expect(text.trimEnd().split(/\r?\n/).length % 2, what).toBe(0); break;
-    }
-}
-
-function mustBeXml(text: string): void {
-    const parser = sax.parser(true);
-    parser.onerror = error => { throw error; };
-    parser.onopentag = ({ name }) => { expect(name).not.toBe('script'); };
-    parser.write(text).close();
-}
-

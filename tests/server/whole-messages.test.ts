@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { WholeMessages } from '../../src/server/whole-messages.ts';
 
 const message = (body: string): Buffer => Buffer.from(`Content-Length: ${Buffer.byteLength(body)}\r\n\r\n${body}`);
@@ -25,6 +25,23 @@ test('messages come through as they are, however they are cut', async () => {
         chunks.push(whole.subarray(from));
         expect(await through(chunks)).toBe(whole.toString());
     }), { seed: 3, numRuns: 150 });
+});
+
+test('a long message in many parts is put together once, and what is no message is told once', async () => {
+    const long = message(JSON.stringify({ text: 'a'.repeat(400_000) })), parts = Array.from({ length: Math.ceil(long.length / 500) }, (_, i) => long.subarray(i * 500, (i + 1) * 500));
+    const concat = vi.spyOn(Buffer, 'concat');
+    let copied = 0, told = 0;
+    const messages = new WholeMessages(() => { told++; });
+    let out = 0;
+    messages.on('data', (data: Buffer) => { out += data.length; });
+    for (const part of [...parts, message(HELLO), Buffer.from('nothing\r\n\r\n'), Buffer.from('nothing more\r\n\r\n'), message(HELLO)]) messages.write(part);
+    messages.end();
+    await new Promise(resolve => messages.once('end', resolve));
+    for (const { value } of concat.mock.results) copied += (value as Buffer).length;
+    concat.mockRestore();
+    expect(out).toBe(long.length + 2 * message(HELLO).length);
+    expect(copied).toBeLessThan(4 * long.length);
+    expect(told).toBe(1);
 });
 
 describe('the message after something broken comes through', () => {

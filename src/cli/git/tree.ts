@@ -1,6 +1,7 @@
 import { resolve } from 'node:path';
 import { printedBlobs } from '../../git/blobs.ts';
 import { LIST_TREE, printedTree } from '../../git/listed.ts';
+import { atKey } from '../../plain/at-key.ts';
 import { UsageError } from '../exit-code.ts';
 import { TABLE_ENDING } from '../../language/workspace/tables.ts';
 import { SUFFIX } from '../find-files.ts';
@@ -74,17 +75,21 @@ async function treeWithin(git: Git, { path, blob: commit }: Wanted, depth: numbe
 }
 interface Wanted { readonly path: string; readonly blob: string }
 
-async function readAll(git: Git, files: readonly Wanted[]): Promise<{ path: string; read: { text: string } | { problem: string } }[]> {
-    const blobs = await blobsOf(git, [...new Set(files.map(({ blob }) => blob))]);
-    return files.map(({ path, blob }) => {
-        const bytes = blobs.get(blob);
-        if (!bytes) return { path, read: { problem: 'is not in this clone, which holds only a part of the files: fetch it' } };
-        try {
-            return { path, read: { text: decode(bytes).text } };
-        } catch (error) {
-            return { path, read: { problem: (error as Error).message } };
-        }
-    });
+async function readAll(git: Git, files: readonly Wanted[]): Promise<{ path: string; read: Read }[]> {
+    // a commit may name what is stored once in thousands of places: each is a text once
+    const blobs = await blobsOf(git, [...new Set(files.map(({ blob }) => blob))]), read = new Map<string, Read>();
+    return files.map(({ path, blob }) => ({ path, read: atKey(read, blob, () => textOf(blobs.get(blob))) }));
+}
+
+type Read = { text: string } | { problem: string };
+
+function textOf(bytes: Buffer | undefined): Read {
+    if (!bytes) return { problem: 'is not in this clone, which holds only a part of the files: fetch it' };
+    try {
+        return { text: decode(bytes).text };
+    } catch (error) {
+        return { problem: (error as Error).message };
+    }
 }
 
 /** The bytes of each; those that are not there are left out. */

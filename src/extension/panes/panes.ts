@@ -213,9 +213,11 @@ export class Panes implements Holder, vscode.Disposable {
     }
 
     private async mark(pane: Pane, { as, key }: FromPane & { type: 'mark' }): Promise<void> {
-        const params: PaneMarkParams = { pane: pane.id, as, key };
-        const answer = await this.talk.ask<PaneMarkResult>(PANE_MARK, params);
-        if (!answer) return pane.say(vscode.l10n.t('The job has changed in the meantime.'));
+        const params: PaneMarkParams = { pane: pane.id, as, key }, before = openVersions();
+        const answer = await this.talk.ask<PaneMarkResult>(PANE_MARK, params), now = openVersions();
+        // places are those of the texts that were asked about: in another one they are somewhere else
+        const isStale = answer && 'edits' in answer && answer.edits.some(({ uri }) => now.get(addressOf(uri)) !== before.get(addressOf(uri)));
+        if (!answer || isStale) return pane.say(vscode.l10n.t('The job has changed in the meantime.'));
         if ('words' in answer) return pane.say(answer.words);
         const edit = new vscode.WorkspaceEdit();
         for (const { uri, range: { start, end }, text } of answer.edits) edit.replace(
@@ -246,4 +248,13 @@ export class Panes implements Holder, vscode.Disposable {
             || before.position.character !== character) for (const pane of this.panes.values()) pane.cursorMoved();
         if (this.panes.size > 0) this.talk.tell(CURSOR, this.cursor);
     }
+}
+
+/** The versions of all texts that are open, by their addresses. */
+function openVersions(): ReadonlyMap<string, number> {
+    return new Map(vscode.workspace.textDocuments.map(({ uri, version }) => [uri.toString(), version]));
+}
+
+function addressOf(uri: string): string {
+    return vscode.Uri.parse(uri).toString();
 }

@@ -4,7 +4,7 @@ import { boundNesting } from './nesting.ts';
 import { markStatementEnds } from './line-ends.ts';
 import { plainDashes } from './pasted.ts';
 import { problemAt, type Problem } from './problem.ts';
-import { tooManyRooms, tooManyWords, unreadable, type NotRead } from './readable.ts';
+import { tooManyImports, tooManyRooms, tooManyWords, unreadable, type NotRead } from './readable.ts';
 import { GLUED, isGluedText, slipOf } from './slips.ts';
 import { isBoundary, type Token } from './token.ts';
 
@@ -26,7 +26,8 @@ export class CofferLexer extends DefaultLexer {
         if (reason !== undefined) return notRead(reason);
         const whole = options?.mode !== 'partial';
         const raw = super.tokenize(text, options);
-        const tooMany = tooManyWords(raw.tokens.length + raw.hidden.length + raw.errors.length) ?? tooManyRooms(roomsIn(raw.tokens));
+        const tooMany = tooManyWords(raw.tokens.length + raw.hidden.length + raw.errors.length) 
+            ?? tooManyRooms(countOf('room', raw.tokens)) ?? tooManyImports(countOf('from', raw.tokens));
         if (tooMany !== undefined) return notRead(tooMany);
         const problems: Problem[] = [...raw.errors];
         for (const token of raw.hidden) noteSlip(token, problems);
@@ -43,8 +44,9 @@ export class CofferLexer extends DefaultLexer {
     }
 }
 
-function roomsIn(tokens: readonly Token[]): number {
-    return tokens.reduce((sum, token, i) => (token.tokenType.name === 'room' && isBoundary(tokens[i - 1]) ? sum + 1 : sum), 0);
+/** Statements that begin with a word. */
+function countOf(word: string, tokens: readonly Token[]): number {
+    return tokens.reduce((sum, token, i) => (token.tokenType.name === word && isBoundary(tokens[i - 1]) ? sum + 1 : sum), 0);
 }
 
 function noteSlip(token: Token, problems: Problem[]): void {

@@ -5,6 +5,8 @@ const MOST_WORDS = 60_000;
 const MOST_IN_LINE = 10_000;
 /** A house has some ten. Each is laid out, and put together dry, which takes some milliseconds. */
 const MOST_ROOMS = 200;
+/** As many files are checked at once where a command names them; one that takes from more is not written by hand. */
+const MOST_IMPORTS = 1000;
 /** Of the characters of a text hardly any cannot be seen; of a picture or a drawing most. */
 const MOST_UNSEEN = 1 / 50;
 const FEW_UNSEEN = 10;
@@ -55,6 +57,12 @@ export function tooManyWords(count: number): NotRead | undefined {
 export function tooManyRooms(count: number): NotRead | undefined {
     return count <= MOST_ROOMS ? undefined
         : whole(`This file holds too many rooms to be a job: ${grouped(count)}, and ${MOST_ROOMS} is the limit. Nothing in it is read. Split it into files that use each other.`);
+}
+
+/** Each `from` line is a file to be looked for. */
+export function tooManyImports(count: number): NotRead | undefined {
+    return count <= MOST_IMPORTS ? undefined
+        : whole(`This file takes from too many others to be a job: ${grouped(count)} times \`from\`, and ${grouped(MOST_IMPORTS)} is the limit. Nothing in it is read. Split it into files that use each other.`);
 }
 
 function grouped(count: number): string {
