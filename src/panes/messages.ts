@@ -61,7 +61,11 @@ interface TickMessage { readonly type: 'tick'; readonly add: readonly string[]; 
 interface PickMessage { readonly type: 'pick'; readonly key: string }
 /** Write into the job that a board is cut, that a piece is spoiled, or another grid: by the key the page gives it. */
 interface MarkMessage { readonly type: 'mark'; readonly as: MarkedAs; readonly key: string }
-export type MarkedAs = 'cut' | 'spoiled' | 'grid';
+const MARKED_AS = ['cut', 'spoiled', 'grid'] as const;
+export type MarkedAs = typeof MARKED_AS[number];
+export function isMarkedAs(value: unknown): value is MarkedAs {
+    return MARKED_AS.includes(value as MarkedAs);
+}
 /** Look no further for cheaper boards: the best that are known stay. */
 interface StopMessage { readonly type: 'stop' }
 /** Keep the page as a file. `file`: what only the pane can make, such as a picture of what it shows; else the server makes it. */
@@ -131,7 +135,7 @@ const FROM_PANE: Readonly<Record<FromPane['type'], Check>> = {
     pick: has({ key: isText }),
     tick: has({ add: isTexts, remove: isTexts }),
     stop: anything,
-    mark: has({ as: either('cut', 'spoiled', 'grid'), key: isText }),
+    mark: has({ as: isMarkedAs, key: isText }),
     export: has({ format: isText, file: or(isAbsent, has({ name: isFileName, base64: isBase64 })) }),
 };
 

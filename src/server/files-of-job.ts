@@ -2,11 +2,14 @@ import { URI } from 'langium';
 import type { Connection } from 'vscode-languageserver';
 import type { CofferSharedServices } from '../language/coffer-services.ts';
 import { isBuiltin } from '../language/workspace/builtin.ts';
+import { addressIn, fieldsOf } from './fields.ts';
 import { FILES_OF_JOB, type FilesOfJobParams, type FilesOfJobResult } from './messages.ts';
 
 /** Answers which files belong together, so that the editor can count what was found in a job and not in a file alone. */
 export function answerFilesOfJob(connection: Connection, services: CofferSharedServices): void {
-    connection.onRequest(FILES_OF_JOB, async ({ uri }: FilesOfJobParams): Promise<FilesOfJobResult> => {
+    connection.onRequest(FILES_OF_JOB, async (params: unknown): Promise<FilesOfJobResult> => {
+        const uri = addressIn(fieldsOf<FilesOfJobParams>(params).uri);
+        if (uri === undefined) return [];
         await services.workspace.WorkspaceManager.ready;
         return filesOfJob(services, uri);
     });

@@ -20,6 +20,7 @@ import type { CofferCodeLenses } from './features/code-lenses.ts';
 import type { CofferInlayHints } from './features/inlay-hints.ts';
 import { ServerFileSystem } from './file-system.ts';
 import { answerFilesOfJob } from './files-of-job.ts';
+import { fieldsOf } from './fields.ts';
 import { FittingDiagnostics } from './fitting-diagnostics.ts';
 import { COLORS, HOLDING, LOOKING, type ColorsParams, type HoldingParams, type LookingParams } from './messages.ts';
 import type { BoardProver } from '../cutting/board-prover.ts';
@@ -69,7 +70,7 @@ export function serve(
     late.onLook(() => panes.soon());
     answerSelectionRanges(connection, shared);
     answerTrials(connection, shared);
-    connection.onNotification(COLORS, ({ colors }: ColorsParams) => client.take(colors));
+    connection.onNotification(COLORS, (params: unknown) => client.take(fieldsOf<ColorsParams>(params).colors));
     connection.onCodeLensResolve(lens => (coffer.lsp.CodeLensProvider as CofferCodeLenses).resolve(lens));
     (shared.workspace.DocumentBuilder as CofferDocumentBuilder).onFault = error => logFault(connection, error);
     (shared.workspace.WorkspaceManager as CofferWorkspaceManager).onTooMany = there => {

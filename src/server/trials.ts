@@ -10,6 +10,7 @@ import { inspectClosely } from '../pipeline/inspect-closely.ts';
 import { inspect, layoutOf } from '../pipeline/inspect.ts';
 import { RULES } from '../rules/index.ts';
 import { TRIALS, TRY_ROOM, type TrialsResult, type TryRoomParams, type TryRoomResult } from './messages.ts';
+import { addressIn, fieldsOf } from './fields.ts';
 import { documentAt } from './document-at.ts';
 
 /** Answers an editor that lists the rooms of the house as things to be tried, and tries one: every rule, and the dry fit. */
@@ -19,9 +20,11 @@ export function answerTrials(connection: Connection, services: CofferSharedServi
         await WorkspaceManager.ready;
         return WorkspaceLock.read(() => trialsIn(services));
     });
-    connection.onRequest(TRY_ROOM, async (params: TryRoomParams): Promise<TryRoomResult> => {
+    connection.onRequest(TRY_ROOM, async (params: unknown): Promise<TryRoomResult> => {
+        const { uri: asked, room } = fieldsOf<TryRoomParams>(params), uri = addressIn(asked);
+        if (uri === undefined || typeof room !== 'string') return null;
         await WorkspaceManager.ready;
-        return WorkspaceLock.read(() => tryRoom(services, params));
+        return WorkspaceLock.read(() => tryRoom(services, { uri, room }));
     });
 }
 

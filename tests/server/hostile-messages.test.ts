@@ -4,6 +4,7 @@ import {
     BUILTIN_DOCUMENT, COLORS, CURSOR, FILES_OF_JOB, HISTORY_CHANGED, PANE_CLOSED, PANE_CONTENT, PANE_EXPORT, PANE_MARK, PANE_SHOWS, PANE_STOP, TRIALS, TRY_ROOM,
     type PaneContentParams, type PaneExportResult,
 } from '../../src/server/messages.ts';
+import { some } from '../support/full.ts';
 import { Client, shipped } from './client.ts';
 
 /** What an extension of another version, or one that went wrong, may send: every message of ours, with everything that it should not hold. */
@@ -16,7 +17,7 @@ beforeAll(async () => {
 });
 afterAll(() => client.dispose());
 
-const LONG = 'x'.repeat(1_000_000);
+const LONG = 'x'.repeat(100_000);
 const ADDRESSES: readonly unknown[] = [undefined, null, 5, '', 'x', '%zz', 'file:///a\ud800', 'file://', 'builtin:///builtin.coffer', `file:///${LONG}`, 'https://example.com/a.coffer', {}, [], '__proto__'];
 const WORDS: readonly unknown[] = [undefined, null, 5, '', '__proto__', 'constructor', 'toString', '\ud800', LONG, {}, [], ['plan']];
 const NUMBERS: readonly unknown[] = [undefined, null, -1, 0.5, 1e308, Number.MAX_SAFE_INTEGER, '5', {}, []];
@@ -46,7 +47,7 @@ const requests = (kind: string): readonly (readonly [string, readonly unknown[]]
 
 const raw = (method: string, params: unknown): Promise<unknown> => client.request(method, params as object).then(answer => ({ answer }), (error: { message: string }) => ({ failed: error.message }));
 
-test.each(PANE_KINDS)('whatever the extension says for a %s pane, the server answers, and shows the next thing that it can', async kind => {
+test.each(some(PANE_KINDS, 3))('whatever the extension says for a %s pane, the server answers, and shows the next thing that it can', async kind => {
     const show = (): Promise<void> => client.notify(PANE_SHOWS, { pane: kind, kind, pinned: false, width: 400, height: 400 });
     const shown = async (): Promise<PaneContentParams> => {
         const before = contents.length;
@@ -67,6 +68,7 @@ test.each(PANE_KINDS)('whatever the extension says for a %s pane, the server ans
             const said = await raw(method, params);
             // a word that says what is wrong, or nothing: never something that was not asked for
             if (method === PANE_MARK) expect(said).toEqual({ answer: null });
+            if (method === PANE_EXPORT || method === TRIALS || method === BUILTIN_DOCUMENT) expect(said, JSON.stringify(params)?.slice(0, 200)).toHaveProperty('answer');
             if (method === PANE_EXPORT && (params as { format?: unknown } | null)?.format !== 'html') expect(said).toEqual({ answer: null });
         }
     }

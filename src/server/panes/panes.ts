@@ -14,7 +14,8 @@ import {
     type PaneSelectionParams, type PaneShowsParams, type PaneStopParams,
 } from '../messages.ts';
 import type { Typing } from '../calm/typing.ts';
-import { isCommitHash } from '../../panes/messages.ts';
+import { isCommitHash, isMarkedAs, type ExportFormat } from '../../panes/messages.ts';
+import { addressIn, fieldsOf, type Unsure } from '../fields.ts';
 import { base64Of } from './base64.ts';
 import { BoardProofs } from './board-proofs.ts';
 import { roomAt, roomFor, type Place } from './choose.ts';
@@ -84,12 +85,12 @@ export class Panes {
             ...this.proofs && { boardsOf: house => this.proofs?.of(house) },
             otherGridsOf: room => this.otherGrids.of(room), orderOf: room => this.orders.of(room),
         });
-        connection.onNotification(PANE_SHOWS, (params: PaneShowsParams) => this.shows(params));
-        connection.onNotification(PANE_CLOSED, ({ pane }: PaneClosedParams) => this.closed(pane));
-        connection.onNotification(CURSOR, (params: CursorParams) => this.cursorAt(params));
-        connection.onNotification(PANE_STOP, ({ pane }: PaneStopParams) => this.enough(pane));
-        connection.onRequest(PANE_MARK, (params: PaneMarkParams) => this.mark(params));
-        connection.onRequest(PANE_EXPORT, (params: PaneExportParams) => this.export(params));
+        connection.onNotification(PANE_SHOWS, (params: unknown) => this.shows(fieldsOf(params)));
+        connection.onNotification(PANE_CLOSED, (params: unknown) => this.closed(fieldsOf<PaneClosedParams>(params).pane));
+        connection.onNotification(CURSOR, (params: unknown) => this.cursorAt(fieldsOf(params)));
+        connection.onNotification(PANE_STOP, (params: unknown) => this.enough(fieldsOf<PaneStopParams>(params).pane));
+        connection.onRequest(PANE_MARK, (params: unknown) => this.mark(fieldsOf(params)));
+        connection.onRequest(PANE_EXPORT, (params: unknown) => this.export(fieldsOf(params)));
         services.workspace.DocumentBuilder.onBuildPhase(DocumentState.Validated, () => {
             this.builtAt = Date.now();
             this.afterTyping();
@@ -98,7 +99,7 @@ export class Panes {
         comparisons.onFound(() => this.soon());
     }
 
-    private shows(params: PaneShowsParams): void {
+    private shows(params: Unsure<PaneShowsParams>): void {
         const wishes = sensible(params);
         if (!wishes) return;
         const pane = this.panes.get(wishes.pane);
@@ -120,8 +121,8 @@ export class Panes {
         return this.cursor && this.rooms.document(this.cursor.uri);
     }
 
-    private closed(pane: string): void {
-        this.panes.delete(pane);
+    private closed(pane: unknown): void {
+        this.panes.delete(pane as string);
         const isShown = (which: 'showsBoards' | 'showsOtherGrids' | 'showsOrder'): boolean => [...this.panes.values()].some(({ wishes }) => PAGES[wishes.kind][which]);
         if (!isShown('showsBoards')) this.proofs?.stop();
         if (!isShown('showsOtherGrids')) this.otherGrids.stop();
@@ -129,15 +130,15 @@ export class Panes {
     }
 
     /** Only where the pane shows the house that is searched. */
-    private enough(pane: string): void {
-        const boards = this.panes.get(pane)?.good?.boards;
+    private enough(pane: unknown): void {
+        const boards = this.panes.get(pane as string)?.good?.boards;
         if (boards) this.proofs?.enough(boards);
     }
 
-    private cursorAt(cursor: CursorParams): void {
-        const { uri, position } = cursor;
-        if (typeof uri !== 'string' || !isCount(position?.line) || !isCount(position.character)) return;
-        this.cursor = cursor;
+    private cursorAt({ uri: at, position }: Unsure<CursorParams>): void {
+        const { line, character } = fieldsOf<CursorParams['position']>(position), uri = addressIn(at);
+        if (uri === undefined || !isCount(line) || !isCount(character)) return;
+        this.cursor = { uri, position: { line, character } };
         this.afterTyping();
     }
 
@@ -275,13 +276,14 @@ export class Panes {
         return (there.find(({ pinned }) => !pinned) ?? there[0])?.against;
     }
 
-    private async mark({ pane: id, as, key }: PaneMarkParams): Promise<PaneMarkResult> {
-        const room = this.panes.get(id)?.good;
-        return room ? this.services.workspace.WorkspaceLock.read(() => markEdits(as, key, room, this.services)).catch(() => null) : null;
+    private async mark({ pane: id, as, key }: Unsure<PaneMarkParams>): Promise<PaneMarkResult> {
+        const room = this.panes.get(id as string)?.good;
+        return room && isMarkedAs(as) && typeof key === 'string' ? this.services.workspace.WorkspaceLock.read(() => markEdits(as, key, room, this.services)).catch(() => null) : null;
     }
 
-    private async export({ pane: id, format, state }: PaneExportParams): Promise<PaneExportResult> {
-        const pane = this.panes.get(id), make = pane && PAGES[pane.wishes.kind].exports[format];
+    private async export({ pane: id, format, state }: Unsure<PaneExportParams>): Promise<PaneExportResult> {
+        const pane = this.panes.get(id as string), ways = pane ? PAGES[pane.wishes.kind].exports : {};
+        const make = typeof format === 'string' && Object.hasOwn(ways, format) ? ways[format as ExportFormat] : undefined;
         if (!pane?.good || !make) return null;
         const page = PAGES[pane.wishes.kind], wishes = page.showsChanges ? { changes: this.comparisons.of(pane.good, this.againstOf(pane)) } : {};
         if (page.isThere?.(wishes) === false) return null;
@@ -295,10 +297,11 @@ export class Panes {
 }
 
 /** Wishes as they can be met, or undefined where nothing is wished. Another version of the extension may say something else. */
-function sensible({ pane, kind, pinned, room, width, height, against }: PaneShowsParams): PaneShowsParams | undefined {
+function sensible({ pane, kind, pinned, room: chosen, width, height, against }: Unsure<PaneShowsParams>): PaneShowsParams | undefined {
     if (typeof pane !== 'string' || !isPaneKind(kind)) return undefined;
+    const { uri: at, room } = fieldsOf<NonNullable<PaneShowsParams['room']>>(chosen), uri = addressIn(at);
     const size = isCount(width) && isCount(height) ? { width: Math.min(width, MOST_PIXELS), height: Math.min(height, MOST_PIXELS) } : {};
-    return { pane, kind, pinned: pinned === true, ...typeof room?.uri === 'string' && typeof room.room === 'string' && { room: { uri: room.uri, room: room.room } }, ...size, ...typeof against === 'string' && (against === 'signed' || isCommitHash(against)) && { against } };
+    return { pane, kind, pinned: pinned === true, ...uri !== undefined && typeof room === 'string' && { room: { uri, room } }, ...size, ...typeof against === 'string' && (against === 'signed' || isCommitHash(against)) && { against } };
 }
 const MOST_PIXELS = 20_000;
 
