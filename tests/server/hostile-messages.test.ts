@@ -45,7 +45,8 @@ const requests = (kind: string): readonly (readonly [string, readonly unknown[]]
     [TRIALS, PARAMS],
 ];
 
-const raw = (method: string, params: unknown): Promise<unknown> => client.request(method, params as object).then(answer => ({ answer }), (error: { message: string }) => ({ failed: error.message }));
+const raw = (method: string, params: unknown): Promise<unknown> =>
+    client.request(method, params as object).then(answer => ({ answer }), (error: { message: string }) => ({ failed: error.message }));
 
 test.each(some(PANE_KINDS, 3))('whatever the extension says for a %s pane, the server answers, and shows the next thing that it can', async kind => {
     const show = (): Promise<void> => client.notify(PANE_SHOWS, { pane: kind, kind, pinned: false, width: 400, height: 400 });
