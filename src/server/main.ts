@@ -1,5 +1,6 @@
 import { stat } from 'node:fs/promises';
 import { join } from 'node:path';
+import { setFlagsFromString } from 'node:v8';
 import type { URI } from 'langium';
 import { NodeFileSystemProvider } from 'langium/node';
 import { createConnection, ProposedFeatures, type Connection, type ConnectionOptions } from 'vscode-languageserver/node';
@@ -10,6 +11,10 @@ import { logToEditor, outlive } from './outlive.ts';
 import { serve } from './serve.ts';
 import { isSoundOpening } from './sound-openings.ts';
 import { WholeMessages } from './whole-messages.ts';
+
+// A server lives as long as the editor, and holds far less than V8 lets grow before it collects: that is done sooner, for a few hundredths of the processor's time.
+// See DEVELOPERS.md for what it saves. V8 11 to 13 know it.
+setFlagsFromString('--heap-growing-percent=30');
 
 // The way to the editor (--stdio, --node-ipc, --pipe, --socket) stands in the command line, as the protocol's library reads it.
 const early = new NotBeforeInitialize();

@@ -14,6 +14,8 @@ export interface LineReport extends LexingReport {
     readonly statements: readonly number[];
     /** False where the file was not read at all. */
     readonly readable: boolean;
+    /** Words and signs, each a piece of the tree. */
+    readonly words: number;
 }
 
 /**
@@ -40,7 +42,7 @@ export class CofferLexer extends DefaultLexer {
         const stated = markStatementEnds(mended, text, this.tokenTypes, whole);
         const tokens = boundNesting(stated, this.tokenTypes, problems);
         problems.sort((a, b) => a.offset - b.offset);
-        return { tokens, hidden: raw.hidden, errors: problems, report: { diagnostics: [], statements: statementLines(tokens, this.tokenTypes['EOL']!.name), readable: true } satisfies LineReport as LexingReport };
+        return { tokens, hidden: raw.hidden, errors: problems, report: { diagnostics: [], statements: statementLines(tokens, this.tokenTypes['EOL']!.name), readable: true, words: tokens.length } satisfies LineReport as LexingReport };
     }
 }
 
@@ -73,6 +75,6 @@ function statementLines(tokens: readonly Token[], eol: string): number[] {
 }
 
 function notRead({ message, offset, line }: NotRead): LexerResult {
-    const report: LineReport = { diagnostics: [], statements: [], readable: false };
+    const report: LineReport = { diagnostics: [], statements: [], readable: false, words: 0 };
     return { tokens: [], hidden: [], errors: [{ offset, line, column: 1, length: 1, message }], report };
 }

@@ -4,7 +4,11 @@ import { CofferLinker } from '../../../src/language/scope/linker.ts';
 import { readFile } from '../../../src/language/read-file.ts';
 import { inspect } from '../../../src/pipeline/inspect.ts';
 import { createServerServices } from '../../../src/server/services.ts';
-import { TestWorkspace } from '../../support/workspace.ts';
+import { TestWorkspace, uriOf } from '../../support/workspace.ts';
+import type { CofferDocumentFactory } from '../../../src/language/workspace/document-factory.ts';
+import type { CofferDocuments } from '../../../src/language/workspace/documents.ts';
+import { NO_ROOM_LEFT } from '../../../src/language/workspace/most-files.ts';
+import type { LineReport } from '../../../src/language/lexer/coffer-lexer.ts';
 
 const SOUND = 'edition 1\nlet reveal = brass\n';
 
@@ -79,4 +83,26 @@ test('a path that no file can have is said to be none, and stops nothing', async
     expect(workspace.rules('odd.coffer')).toEqual(['missing-import', 'missing-import']);
     await workspace.edit({ 'good.coffer': `${SOUND}\n` });
     expect(workspace.rules('good.coffer')).toEqual(['unknown-name']);
+});
+
+test('files are read until they hold as many words as are read together; what is left out is told, and read when there is room', async () => {
+    const line = (i: number): string => `let a${i} = 1"\n`, ten = (name: string): string => `edition 1\n${Array.from({ length: 10 }, (_, i) => line(i)).join('')}let ${name} = brass\n`;
+    const workspace = await TestWorkspace.serve({ 'a.coffer': ten('den') }, createServerServices), factory = workspace.shared.workspace.LangiumDocumentFactory as CofferDocumentFactory;
+    const words = (workspace.document('a.coffer').parseResult.lexerReport as LineReport).words;
+    const before = (workspace.shared.workspace.LangiumDocuments as CofferDocuments).wordsBeside(uriOf('b.coffer'));
+    expect(words).toBeGreaterThan(50);
+    expect(factory.mostWords).toBe(2_000_000);
+    // one more than there are when the second file comes, and as many as there are when the third does
+    factory.mostWords = before + words;
+    await workspace.edit({ 'b.coffer': ten('hall') });
+    expect(workspace.rules('b.coffer')).toEqual(['unknown-name']);
+    await workspace.edit({ 'c.coffer': ten('attic') });
+    expect(workspace.published('c.coffer').map(({ message, line: at }) => [message, at])).toEqual([[NO_ROOM_LEFT, 0]]);
+    expect(workspace.rules('a.coffer')).toEqual(['unknown-name']);
+    // what has been read already is read on
+    await workspace.edit({ 'a.coffer': `${ten('den')}let more = brass\n` });
+    expect(workspace.rules('a.coffer')).toEqual(['unknown-name', 'unknown-name']);
+    await workspace.edit({ 'a.coffer': undefined, 'c.coffer': ten('attic') });
+    expect(workspace.rules('c.coffer')).toEqual(['unknown-name']);
+    expect((workspace.shared.workspace.LangiumDocuments as CofferDocuments).wordsBeside(uriOf('none.coffer'))).toBe(before + words);
 });
