@@ -12,8 +12,8 @@ import { serve } from './serve.ts';
 import { isSoundOpening } from './sound-openings.ts';
 import { WholeMessages } from './whole-messages.ts';
 
-// A server lives as long as the editor, and holds far less than V8 lets grow before it collects: that is done sooner, for a few hundredths of the processor's time.
-// See DEVELOPERS.md for what it saves. V8 11 to 13 know it.
+// A server lives as long as the editor, and holds far less than V8 lets grow before it collects: that is done sooner, for a few hundredths of the
+// processor's time. See DEVELOPERS.md for what it saves. V8 11 to 13 know it.
 setFlagsFromString('--heap-growing-percent=30');
 
 // The way to the editor (--stdio, --node-ipc, --pipe, --socket) stands in the command line, as the protocol's library reads it.
