@@ -139,10 +139,8 @@ class Book {
             const bay = minutesOf(key).div(ceiling.coffers.length);
             this.write(room, 'first of its kind', `first bay of ${name}`, firstBay, { by: 'share', share: firstBay.value, minutes: bay, ofWhat: 'an average bay' });
         }
-        if (!unfamiliar) return;
-        for (const { key, profile: { name } } of detailsOf(ceiling)) {
-            if (!isUnfamiliar(key, this.labor)) continue;
-            this.write(room, 'first of its kind', `${name} is new to the crew`, unfamiliar, { by: 'share', share: unfamiliar.value.share, minutes: minutesOf(key), ofWhat: `the work on ${name}` });
+        for (const { key, profile: { name } } of detailsOf(ceiling).filter(({ key }) => isUnfamiliar(key, this.labor))) {
+            this.write(room, 'first of its kind', `${name} is new to the crew`, unfamiliar!, { by: 'share', share: unfamiliar!.value.share, minutes: minutesOf(key), ofWhat: `the work on ${name}` });
         }
     }
 
