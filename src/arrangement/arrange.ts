@@ -18,6 +18,7 @@ import { cleatsOf, countedAlong, sideOf, sideRunOf, splicedStretches, type SideR
 import { trimsOf } from './trims.ts';
 import type { Trouble } from './troubles.ts';
 import { unitFor, type Unit } from './unit.ts';
+import { closeEnds } from './wall-ends.ts';
 import { stripsOfWalls } from './wall-strips.ts';
 
 /** Walls and lines as they meet, before a piece is cut. Where there are troubles, nothing of it is to be used. */
@@ -30,6 +31,7 @@ export interface Met {
 export function meet(plan: Plan): Met {
     const troubles: Trouble[] = [], unit = unitFor(plan);
     const { walls, lines } = carriersOf(plan.walls, plan.lines, unit);
+    closeEnds(walls, walls.length + 2 * lines.length);
     roomTroubles(plan, walls, troubles);
     const meetings = troubles.length > 0 ? NO_MEETINGS : meetingsOf(plan, walls, lines, troubles);
     return { unit, walls, meetings, troubles };
@@ -50,7 +52,7 @@ export function runsOf({ meetings, unit, troubles }: Met): LineRun[] {
 export function arrange(plan: Plan, { like, met = meet(plan) }: { readonly like?: Arrangement; readonly met?: Met | undefined } = {}): Arrangement {
     const { unit, walls, meetings } = met, troubles = [...met.troubles];
     if (troubles.length > 0) return nothing(troubles);
-    const walks = flankWalks(plan, walls, meetings, troubles);
+    const walks = flankWalks(plan, walls, meetings);
     const faceless = like?.faceless ?? facelessIn(walks, unit), loops = cofferLoops(walks, faceless, unit, troubles);
     if (troubles.length === 0) grazingTroubles(meetings.runs, walls, unit, troubles);
     if (troubles.length > 0) return nothing(troubles);

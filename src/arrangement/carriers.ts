@@ -16,6 +16,8 @@ export interface Flank {
     readonly of: Carrier;
     /** Of a line: the side of somebody who walks along the line. */
     readonly side: 'left' | 'right';
+    /** Of what runs along a wall: the end that it closes. Its base is no wall. */
+    readonly closes?: 'start' | 'end';
     /** The wall or the center line, walked the flank's way, and its parallels towards the coffer. */
     readonly base: Line;
     readonly face: Line; readonly back: Line; readonly bottom: Line; readonly blocking: Line;
@@ -28,6 +30,8 @@ export interface WallCarrier {
     readonly wall: Wall; readonly perimeter: Perimeter;
     readonly start: Point; readonly end: Point;
     readonly right: Flank;
+    /** Where what runs along it ends by itself though the room goes on: see wall-ends.ts. */
+    readonly closes: { start?: Flank; end?: Flank };
 }
 export interface LineCarrier {
     readonly kind: 'line';
@@ -53,7 +57,7 @@ export function carriersOf(walls: readonly Wall[], lines: readonly BeamLine[], u
         const start = starts[index]!, end = starts[(index + 1) % starts.length]!;
         const base = lineBetween(start, end);
         if (!base) return [];
-        const carrier = { kind: 'wall' as const, name: wall.name, index, family: familyOfWall(base), wall, perimeter: wall.perimeter, start, end } as Mutable<WallCarrier>;
+        const carrier = { kind: 'wall' as const, name: wall.name, index, family: familyOfWall(base), wall, perimeter: wall.perimeter, start, end, closes: {} } as Mutable<WallCarrier>;
         carrier.right = flank(carrier, 'right', base, offsetsOfWall(wall.perimeter));
         return [carrier];
     });

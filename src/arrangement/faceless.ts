@@ -16,6 +16,8 @@ export function facelessIn(walks: readonly FlankWalk[], unit: Unit): Faceless {
     const found = new Map<string, NoSide | null>();
     const isFaceless = (stretch: Stretch): boolean => Math.abs(faceOf(stretch)) <= ROUNDING * unit.perTick;
     for (const walk of walks) {
+        // what closes an end is seen below what hides it
+        if (walk.flank.closes) continue;
         for (const stretch of stretchesOf(walk, () => true)) if (isFaceless(stretch)) found.set(keyOf(stretch), null);
         if (!hasSide(walk.flank)) continue;
         for (const stretch of stretchesOf(walk, isBreak)) {

@@ -1,9 +1,9 @@
-import { turn, type Line } from '../plane/line.ts';
-import { flanksOf, isBeam, relationInCorner, type Flank, type WallCarrier } from './carriers.ts';
+import { squareThrough, type Line } from '../plane/line.ts';
+import { flanksOf, relationInCorner, type Flank, type WallCarrier } from './carriers.ts';
 import { isOutside, sideCut, type SideCut } from './corners.ts';
 import type { Meetings, Pass, Run } from './meetings.ts';
 import type { Plan } from './plan.ts';
-import type { Trouble } from './troubles.ts';
+import { turnOf } from './wall-ends.ts';
 
 /** Where a flank meets another: the corner of a coffer. `cut`: how the side on this flank ends here; null where it runs on unbroken. */
 export interface Border {
@@ -35,9 +35,9 @@ export function isBreak({ entry }: Gap): boolean {
     return entry.cut !== null;
 }
 
-export function flankWalks(plan: Plan, walls: readonly WallCarrier[], meetings: Meetings, troubles: Trouble[]): FlankWalk[] {
+export function flankWalks(plan: Plan, walls: readonly WallCarrier[], meetings: Meetings): FlankWalk[] {
     return [
-        ...walls.map((wall, i) => walkOfWall(wall, walls.at(i - 1)!, walls[(i + 1) % walls.length]!, meetings.onWalls.get(wall)!, plan, troubles)),
+        ...walls.flatMap((wall, i) => walksOfWall(wall, walls.at(i - 1)!, walls[(i + 1) % walls.length]!, meetings.onWalls.get(wall)!, plan)),
         ...meetings.runs.flatMap(run => flanksOf(run.carrier).map(flank => walkOfFlank(run, flank))),
     ];
 }
@@ -67,24 +67,33 @@ function gapOf(flank: Flank, { near, far, relation, through, corners }: Pass): G
     return { entry: border(entry), exit: border(exit) };
 }
 
-function walkOfWall(wall: WallCarrier, before: WallCarrier, after: WallCarrier, passes: readonly Pass[], plan: Plan, troubles: Trouble[]): FlankWalk {
-    return {
-        flank: wall.right,
-        start: wallCorner(before, wall, wall, plan), end: wallCorner(wall, after, wall, plan, troubles),
+function walksOfWall(wall: WallCarrier, before: WallCarrier, after: WallCarrier, passes: readonly Pass[], plan: Plan): FlankWalk[] {
+    const walk = {
+        flank: wall.right, start: wallCorner(before, wall, wall, plan), end: wallCorner(wall, after, wall, plan),
         gaps: passes.map(pass => gapOf(wall.right, pass)),
     };
+    const { start, end } = wall.closes, corner: Border = { other: wall.right, outside: true, cut: hasBoard(wall) ? 'outside-miter' : null };
+    const beyond = (other: Flank): Border => ({ other, outside: false, cut: hasBoard(wall) ? 'dies' : null, behind: wall.right.base });
+    return [
+        ...start ? [{ flank: start, start: beyond(before.closes.end ?? before.right), end: corner, gaps: [] }] : [],
+        walk,
+        ...end ? [{ flank: end, start: corner, end: beyond(after.closes.start ?? after.right), gaps: [] }] : [],
+    ];
 }
 
-/** The corner of two walls, for one of them. Told once, where the first of them ends. */
-function wallCorner(before: WallCarrier, after: WallCarrier, own: WallCarrier, plan: Plan, troubles?: Trouble[]): Border {
-    const other = own === before ? after : before;
-    const outside = isOutside(before.right, after.right);
-    const [a, b] = [own.perimeter, other.perimeter], walls = [before.name, after.name] as const;
-    const both = isBeam(a) && isBeam(b), relation = relationInCorner(own, other);
-    if (both && outside && relation !== 'flush') troubles?.push({ kind: 'unlike-half-beams', walls, depths: own === before ? [a.depth, b.depth] : [b.depth, a.depth] });
-    if (outside && !both && (isBeam(a) || isBeam(b)) && [a.kind, b.kind].includes('band')) troubles?.push({ kind: 'unlike-outside-corner', walls });
-    if (turn(before.right.base, after.right.base) === 0 && before.right.offsets.face !== after.right.offsets.face) troubles?.push({ kind: 'step-in-a-wall', walls });
-    if (a.kind !== 'half-beam') return { other: other.right, outside, cut: null };
+function hasBoard({ perimeter }: WallCarrier): boolean {
+    return perimeter.kind === 'half-beam';
+}
+
+/** The corner of two walls, for one of them. */
+function wallCorner(before: WallCarrier, after: WallCarrier, own: WallCarrier, plan: Plan): Border {
+    const other = own === before ? after : before, way = turnOf(before, after), outside = way === 'outside';
+    const closed = own === before ? own.closes.end : own.closes.start, beside = own === before ? after.closes.start : before.closes.end;
+    if (closed) return { other: closed, outside: true, cut: hasBoard(own) ? 'outside-miter' : null };
+    if (beside) return { other: beside, outside: false, cut: hasBoard(own) ? 'dies' : null };
+    if (!hasBoard(own)) return { other: other.right, outside, cut: null };
+    if (way === 'straight') return { other: other.right, outside, cut: 'splice', splice: squareThrough(own.right.base, after.start) };
+    const relation = relationInCorner(own, other);
     const cut = relation === 'flush' ? sideCut(own.right, other.right, outside, plan.corners, undefined) : 'dies';
     return { other: other.right, outside, cut, ...relation === 'over' && { behind: other.right.base } };
 }

@@ -100,6 +100,8 @@ export interface Piece {
     readonly on: Compass | null;
     /** Of a side, its cleat, its molding: the flank of its line or wall. */
     readonly flank?: 'left' | 'right' | undefined;
+    /** Of a side across the end of a half beam, its cleat, its molding: which end of its wall, walked with the room on the right. */
+    readonly closes?: 'start' | 'end' | undefined;
     /** Of a side, its cleat, its molding, a trim: the coffers that its face looks into; of a panel the one under it; of other parts none. */
     readonly coffers: readonly number[];
     /** Counted along its line or wall (of sides and cleats, on their flank) the way it runs, from 1. */

@@ -24,7 +24,7 @@ export function moldingOf({ flank, start, end, nth }: SideRun, coffers: readonly
     const corner = (border: Border, walked: Point): Point => (border.splice ? crossing(flank.face, border.splice)! : walked);
     const from = corner(start, cornerOf(start.other, flank)), to = corner(end, cornerOf(flank, end.other));
     return pieceOf({
-        part: 'molding', of: flank.of.name, coffers, on: looking(flank), flank: flank.side, nth, way: flank.base, names: ['face', 'back'],
+        part: 'molding', of: flank.of.name, coffers, on: looking(flank), flank: flank.side, closes: flank.closes, nth, way: flank.base, names: ['face', 'back'],
         edges: [{ from: first.face, to: last.face }, { from: first.back, to: last.back }], cuts: [first.cut, last.cut],
         meets: [start.other.of.name, end.other.of.name],
         width: own.inside + own.beyond, top: own.top, foot: own.foot,

@@ -80,7 +80,8 @@ function cellOf({ number, round, roundHoles }: WalkedCoffer, panel: Panel, unit:
 }
 
 function loopOf(round: readonly Flank[], { gap }: Panel, unit: Unit): Polygon {
-    const edges = round.map(flank => offset(flank.base, Math.round(standsOff(flank, gap) * unit.perTick)));
+    // what closes the end of something along a wall stands before the wall
+    const edges = round.filter(({ closes }) => !closes).map(flank => offset(flank.base, Math.round(standsOff(flank, gap) * unit.perTick)));
     // two walls in line are one edge
     const kept = edges.filter((edge, i) => !isSame(edges.at(i - 1)!, edge));
     return withoutTwins(kept.flatMap((edge, i) => crossing(kept.at(i - 1)!, edge) ?? []), unit);

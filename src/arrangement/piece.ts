@@ -14,6 +14,7 @@ interface Blank {
     readonly of: string;
     readonly on?: Compass | null;
     readonly flank?: Piece['flank'];
+    readonly closes?: Piece['closes'];
     /** Of what looks into coffers: their numbers. */
     readonly coffers?: readonly number[];
     readonly nth: number;
@@ -58,7 +59,8 @@ export function pieceOf(blank: Blank, unit: Unit): Piece | undefined {
     const why: Term[] = [];
     for (const { what, of, ticks } of blank.why) if (ticks !== 0) why.push({ what, of, ticks: ticks / perTick });
     return {
-        part: blank.part, of: blank.of, on: blank.on ?? null, flank: blank.flank, coffers: blank.coffers ?? NONE, nth: blank.nth,
+        part: blank.part, of: blank.of, on: blank.on ?? null, flank: blank.flank,
+        ...blank.closes && { closes: blank.closes }, coffers: blank.coffers ?? NONE, nth: blank.nth,
         edges: [edge(names[0], length), edge(names[1], other)], ends,
         long: Math.max(length, other), short: Math.min(length, other), overall, width: blank.width,
         hand: handOf(cuts), handed: isHanded(ends), scribe: blank.scribe ?? 0,

@@ -82,7 +82,7 @@ export function sideOf(run: SideRun, coffers: readonly number[], unit: Unit): Pi
     const beam = beamOf(flank)!, side = beam.kind === 'box' ? beam[flank.side] : beam.side;
     const way = directionOf(flank.base);
     return pieceOf({
-        part: 'side', of: flank.of.name, coffers, on: looking(flank), flank: flank.side, nth, way: flank.base, names: ['face', 'back'], edges: [face, back],
+        part: 'side', of: flank.of.name, coffers, on: looking(flank), flank: flank.side, closes: flank.closes, nth, way: flank.base, names: ['face', 'back'], edges: [face, back],
         cuts: [start.cut ?? 'dies', end.cut ?? 'dies'], meets: [start.other.of.name, end.other.of.name], at: [start.other.side, end.other.side],
         width: flank.offsets.face - flank.offsets.back, top: side.heldDown, foot: heightsOf(beam).sideFoot,
         why: [
@@ -102,7 +102,9 @@ export function cleatsOf(run: SideRun, coffers: readonly number[], unit: Unit): 
     const beam = beamOf(flank)!, { cleats } = beam;
     if (!cleats) return [];
     const way = directionOf(flank.base);
-    const off = (border: Border): number => (cleats.short + (border.cut === 'outside-miter' ? cleats.width : 0)) * unit.perTick;
+    // round an outside corner the neighbor's is in the way, and at the wall that on the wall
+    const beside = (border: Border): number => (border.cut === 'outside-miter' || flank.closes && border.behind ? cleats.width : 0);
+    const off = (border: Border): number => (cleats.short + beside(border)) * unit.perTick;
     const near: Stretch = { from: ahead(back.from, flank.base, off(start)), to: ahead(back.to, flank.base, 0 - off(end)) };
     const length = reach(near.from, near.to, way);
     if (length <= 0) return [];
@@ -110,7 +112,7 @@ export function cleatsOf(run: SideRun, coffers: readonly number[], unit: Unit): 
     const { cleatTop, cleatFoot } = heightsOf(beam);
     const across = (point: Point): Point => crossing(inner, squareThrough(inner, point))!;
     const shared = {
-        part: 'cleat' as const, of: flank.of.name, coffers, on: looking(flank), flank: flank.side, nth, way: flank.base, names: ['channel', 'back'] as const,
+        part: 'cleat' as const, of: flank.of.name, coffers, on: looking(flank), flank: flank.side, closes: flank.closes, nth, way: flank.base, names: ['channel', 'back'] as const,
         width: cleats.width, top: cleatTop, foot: cleatFoot,
     };
     const { longest = 0 } = cleats, isSpliced = longest >= SHORTEST_OF_SPLICED;
@@ -132,7 +134,7 @@ export function cleatsOf(run: SideRun, coffers: readonly number[], unit: Unit): 
             { what: 'clear', of: flank.of.name, ticks: reach(back.from, back.to, way) },
             ...[start, end].flatMap((border): Term[] => [
                 { what: 'short', of: border.other.of.name, ticks: 0 - cleats.short * unit.perTick },
-                { what: 'cleat', of: border.other.of.name, ticks: border.cut === 'outside-miter' ? 0 - cleats.width * unit.perTick : 0 },
+                { what: 'cleat', of: border.other.of.name, ticks: 0 - beside(border) * unit.perTick },
             ]),
         ],
     }, unit) ?? []].flat();

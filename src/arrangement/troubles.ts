@@ -23,8 +23,4 @@ export type Trouble =
     | { readonly kind: 'crowds'; readonly line: string; readonly wall: string; readonly leaves: Ticks; readonly wants: Ticks }
     /** It leaves its coffer an edge that is shorter than what the miters of the trim on it take. `along`: the wall or line of that edge. */
     | { readonly kind: 'shortens'; readonly line: string; readonly along: string; readonly leaves: Ticks; readonly wants: Ticks }
-    | { readonly kind: 'deeper-than-its-end'; readonly line: string; readonly at: string; readonly deep: Ticks; readonly has: Ticks }
-    | { readonly kind: 'unlike-half-beams'; readonly walls: readonly [string, string]; readonly depths: readonly [Ticks, Ticks] }
-    | { readonly kind: 'unlike-outside-corner'; readonly walls: readonly [string, string] }
-    /** One wall in two pieces that stand off it differently. */
-    | { readonly kind: 'step-in-a-wall'; readonly walls: readonly [string, string] };
+    | { readonly kind: 'deeper-than-its-end'; readonly line: string; readonly at: string; readonly deep: Ticks; readonly has: Ticks };

@@ -1,7 +1,7 @@
 import { crossing, directionOf, offset, squareThrough, type Line } from '../plane/line.ts';
 import { angleOnTheRight } from '../plane/angle.ts';
 import { reach, type Point } from '../plane/point.ts';
-import { isBeam, relationInCorner, type WallCarrier } from './carriers.ts';
+import { isBeam, relationInCorner, type Flank, type WallCarrier } from './carriers.ts';
 import { isOutside } from './corners.ts';
 import { endOfDying } from './line-strips.ts';
 import type { Cut, Part, Piece, Term } from './model.ts';
@@ -10,6 +10,7 @@ import { pieceOf, type Stretch } from './piece.ts';
 import type { Spot, Wall } from './plan.ts';
 import { looking } from './sides.ts';
 import { pointOf, type Unit } from './unit.ts';
+import { turnOf } from './wall-ends.ts';
 
 /**
  * What runs along a wall, from the wall out: the band, or a half beam's bottom, blocking and wall cleat. Corners, common practice, no
@@ -73,7 +74,7 @@ function wallCleatEdge(unit: Unit): (wall: WallCarrier) => Line {
 interface CornerCut { readonly atWall: Point; readonly atEdge: Point; readonly cut: Cut; readonly meets: string }
 
 function pieces(part: WallPart, before: WallCarrier, wall: WallCarrier, after: WallCarrier, spots: readonly Spot[], unit: Unit): Piece[] {
-    const clear = [before, after].some(other => isDeeper(other, wall)) ? part.clearance ?? 0 : 0;
+    const clear = [before, after].some(other => diesInto(wall, other, other === before ? [before, wall] : [wall, after])) ? part.clearance ?? 0 : 0;
     const start = cornerCut(part, before, wall, wall, clear), end = cornerCut(part, wall, after, wall, clear);
     if (!start || !end) return [];
     const { base } = wall.right, edge = part.edge(wall);
@@ -105,6 +106,12 @@ function isDeeper(other: WallCarrier, own: WallCarrier): boolean {
     return isBeam(own.perimeter) && isBeam(other.perimeter) && relationInCorner(own, other) === 'dies';
 }
 
+/** A deeper half beam, in their corner or by its return. */
+function diesInto(own: WallCarrier, other: WallCarrier, [before, after]: readonly [WallCarrier, WallCarrier]): boolean {
+    const closed = own === before ? own.closes.end : own.closes.start;
+    return !closed && turnOf(before, after) !== 'outside' && isDeeper(other, own);
+}
+
 /** The end of `own` in the corner where the wall `before` ends and `after` starts. `clear`: what it stays off what it dies into. */
 function cornerCut(part: WallPart, before: WallCarrier, after: WallCarrier, own: WallCarrier, clear: number): CornerCut | undefined {
     const other = own === before ? after : before, meets = other.name;
@@ -113,6 +120,9 @@ function cornerCut(part: WallPart, before: WallCarrier, after: WallCarrier, own:
         return atWall && atEdge && { atWall, atEdge, cut, meets };
     };
     const outside = isOutside(before.right, after.right), square = nearlySquare(before, after);
+    const closed = own === before ? own.closes.end : own.closes.start, beside = own === before ? after.closes.start : before.closes.end;
+    if (closed) return along(edgeBehind(closed, part.part), 'dies');
+    if (beside) return along(offset(endOfDying(own.perimeter, beside, part.part), clear), 'dies');
     const mitered = (): CornerCut | undefined => {
         const atWall = crossing(own.right.base, other.right.base), atEdge = crossing(part.edge(own), part.edge(other));
         return atWall && atEdge ? { atWall, atEdge, cut: outside ? 'outside-miter' : 'miter', meets } : along(squareThrough(own.right.base, after.start), 'square');
@@ -128,6 +138,11 @@ function cornerCut(part: WallPart, before: WallCarrier, after: WallCarrier, own:
     const runs = runsPast(own, other);
     if (outside) return runs ? along(part.edge(other), 'runs-through') : along(other.right.base, 'between');
     return runs ? along(other.right.base, 'dies') : along(part.edge(other), 'between');
+}
+
+/** What lies in a half beam ends at its return as it lies beside its side. */
+function edgeBehind(closed: Flank, part: Part): Line {
+    return part === 'bottom' ? closed.bottom : part === 'blocking' ? closed.blocking : closed.back;
 }
 
 function nearlySquare(before: WallCarrier, after: WallCarrier): boolean {

@@ -16,7 +16,7 @@ const DETAILS = 'details.coffer';
 
 /** What is drawn of an example besides its plan: its section of that place among those of the room, or how things meet there. */
 const BESIDES: Readonly<Record<string, readonly (`section ${number}` | `meeting ${number}`)[]>> = {
-    'walls-one-by-one': ['section 1', 'section 2'], 'half-beams': ['section 1'], 'two-depths': ['meeting 0'], 'deeper-half-beams': ['section 1'], 'half-beams-of-two-depths': ['meeting 3'], 'timbers-along-walls': ['section 1', 'meeting 3'],
+    'walls-one-by-one': ['section 1', 'section 2'], 'half-beams': ['section 1'], 'two-depths': ['meeting 0'], 'deeper-half-beams': ['section 1'], 'half-beams-of-two-depths': ['meeting 3'], 'timbers-along-walls': ['section 1', 'meeting 3'], 'returned-half-beams': ['meeting 4'],
     'tee-bar-through': ['meeting 0'], 'tee-stem-through': ['meeting 0'], 'ring': ['meeting 0'], 'capped': ['section 0'], 'lapped': ['section 0'], 'unlike-sides': ['section 0', 'meeting 0'], 'unlike-capped': ['section 0'], 'half-beams-unlike': ['section 1', 'section 2'],
     'bench-made': ['section 0'], 'solid': ['section 0', 'meeting 0'], 'molding-under': ['section 0', 'meeting 0'], 'molding-against': ['section 0'], 'panels': ['section 0'], 'butted': ['meeting 0'], 'outside-corner': ['meeting 0'], 'wrapped': ['section 1'], 'dies-by-choice': ['meeting 0'],
     'crown-coped': ['section 0'], 'crossing-by-crossing': ['meeting 0'],
@@ -24,7 +24,7 @@ const BESIDES: Readonly<Record<string, readonly (`section ${number}` | `meeting 
 
 const PLAN = { width: 620, height: 460 }, SECTION = { width: 620, height: 380 };
 const ORDER: readonly string[] = [
-    'walls-one-by-one', 'half-beams', 'deeper-half-beams', 'half-beams-of-two-depths', 'timbers-along-walls', 'closing-wall', 'ell', 'u-shape', 'chimney-breast', 'bay', 'jog', 'outside-corner',
+    'walls-one-by-one', 'half-beams', 'deeper-half-beams', 'half-beams-of-two-depths', 'timbers-along-walls', 'returned-half-beams', 'closing-wall', 'ell', 'u-shape', 'chimney-breast', 'bay', 'jog', 'outside-corner',
     'one-diagonal', 'two-diagonals', 'split', 'fanned', 'forty-five', 'two-depths', 'dies-by-choice',
     'tee-bar-through', 'tee-stem-through', 'part-way', 'doubled', 'ring',
     'crossing-by-crossing', 'splices', 'long-sides', 'joists', 'served', 'capped', 'lapped', 'unlike-sides', 'unlike-capped', 'half-beams-unlike', 'bench-made', 'wrapped', 'solid', 'molding-under', 'molding-against', 'panels', 'panels-round-a-ring', 'butted', 'crown-coped', 'crown-outside',

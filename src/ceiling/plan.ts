@@ -16,7 +16,6 @@ import { clearanceOf, reliefOf } from './relief.ts';
 import { panelOver } from './panel.ts';
 import { isForward, type ShapedWall } from './shape.ts';
 import { moldingOf, playOf } from './section.ts';
-import { listed } from '../plain/words.ts';
 
 export type LaidOut = Pick<Ceiling, 'walls' | 'square' | 'width' | 'length' | 'around' | 'across' | 'down' | 'lines' | 'beams' | 'room' | 'trimSplices'>;
 
@@ -236,15 +235,6 @@ export function arrangementTroubles({ troubles }: Pick<Arrangement, 'troubles'>,
                 const [a, b] = trouble.between, line = [b, a].find(name => lines.some(one => one.name === name)) ?? trouble.on;
                 return [{ kind: 'line-goes-nowhere', line, why: { kind: trouble.kind, on: trouble.on, other: line === a ? b : a, by: trouble.by }, at: ofLine(line) }];
             }
-            case 'unlike-half-beams': return [{ kind: 'not-supported', what: `half beams of two depths along the walls ${listed(trouble.walls)}, which meet in an outside corner`, instead: 'half beams of one depth', at: at(...trouble.walls)! }];
-            case 'unlike-outside-corner': return [{
-                kind: 'not-supported', what: `a half beam along one and a band along the other of the walls ${listed(trouble.walls)}, which meet in an outside corner`,
-                instead: 'the same along both', at: at(...trouble.walls) ?? room.at,
-            }];
-            case 'step-in-a-wall': return [{
-                kind: 'not-supported', what: `what runs along the walls ${listed(trouble.walls)}, which are one wall, at two depths`,
-                instead: 'the same along both', at: at(...trouble.walls) ?? room.at,
-            }];
             default: return [{ kind: 'not-supported', what: `these lines and walls together (${trouble.kind})`, instead: 'a rectangle of lines from wall to wall', at: lines[0]?.at ?? room.at }];
         }
     });

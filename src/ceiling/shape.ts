@@ -18,10 +18,13 @@ export interface ShapedWall {
     readonly length: Ticks;
 }
 
-/** The walls that a wall meets at its west or north end, and at the other; `outside`: the corner juts into the room. */
-export function endsOfWall(walls: readonly ShapedWall[], index: number): readonly { readonly wall: ShapedWall; readonly outside: boolean }[] {
+/** `outside`: the corner juts into the room; `straight`: there is none, the two walls lie in line. */
+export type Turn = 'inside' | 'straight' | 'outside';
+
+/** The walls that a wall meets at its west or north end, and at the other. */
+export function endsOfWall(walls: readonly ShapedWall[], index: number): readonly { readonly wall: ShapedWall; readonly turn: Turn }[] {
     const own = walls[index]!, before = walls.at(index - 1)!, after = walls[(index + 1) % walls.length]!;
-    const ends = [{ wall: before, outside: turnsLeft(before, own) }, { wall: after, outside: turnsLeft(own, after) }];
+    const ends = [{ wall: before, turn: turnOf(before, own) }, { wall: after, turn: turnOf(own, after) }];
     return isForward(own) ? ends : ends.reverse();
 }
 
@@ -35,6 +38,7 @@ export function isLevel({ from, to }: Pick<ShapedWall, 'from' | 'to'>): boolean 
     return Math.abs(to.x - from.x) >= Math.abs(to.y - from.y);
 }
 
-function turnsLeft(before: ShapedWall, after: ShapedWall): boolean {
-    return (before.to.x - before.from.x) * (after.to.y - after.from.y) < (before.to.y - before.from.y) * (after.to.x - after.from.x);
+function turnOf(before: ShapedWall, after: ShapedWall): Turn {
+    const right = (before.to.x - before.from.x) * (after.to.y - after.from.y), left = (before.to.y - before.from.y) * (after.to.x - after.from.x);
+    return right < left ? 'outside' : right > left ? 'inside' : 'straight';
 }

@@ -7,7 +7,7 @@ import { asPlaced } from './chords.ts';
 import { longestPiece } from './longest.ts';
 import { relationOf } from './meeting.ts';
 import type { HalfBeam, Line, Splice, Tape, Trouble } from './model.ts';
-import { endsOfWall, isForward, isLevel, type Shape, type ShapedWall } from './shape.ts';
+import { endsOfWall, isForward, isLevel, type Shape, type ShapedWall, type Turn } from './shape.ts';
 import { areWithin, spliceAnywhere, spliceOnCrossings } from './splices.ts';
 
 interface Walls { readonly shape: Shape; readonly edging: ReadonlyMap<string, Edging | null>; readonly room: Room; readonly step: Ticks }
@@ -18,7 +18,7 @@ interface Walls { readonly shape: Shape; readonly edging: ReadonlyMap<string, Ed
  */
 export function wallSplicesOf(index: number, lines: readonly Line[], { shape: { walls }, edging, room, step }: Walls, troubles: Trouble[]): readonly Splice[] {
     const wall = walls[index]!, own = edging.get(wall.name)!, said = room.wallSplices?.[wall.name];
-    const off = endsOfWall(walls, index).map(({ wall: other, outside }) => standsOff(own, edging.get(other.name) ?? null, wall, outside));
+    const off = endsOfWall(walls, index).map(({ wall: other, turn }) => standsOff(own, edging.get(other.name) ?? null, wall, turn));
     const [from, to] = [off[0]!, wall.length - off[1]!], crossings = crossingsOn(wall, lines);
     if (said) return saidSplices(said, { wall, from, to, crossings, room }, troubles);
     if (own.perimeter.splices.value === 'never') return [];
@@ -100,16 +100,15 @@ export function placeOnWall({ from, to }: ShapedWall, spot: Parameters<typeof pl
 
 /**
  * Of two alike the one along the north or south wall runs to the other wall; a half beam ends at a band, and a band runs past it.
- * Round an outside corner both run on.
+ * Round an outside corner both run on, if they are alike; what ends beside something else along a wall in line with its own ends where they join.
  */
-function standsOff(own: Edging, other: Edging | null, wall: ShapedWall, outside: boolean): Ticks {
+function standsOff(own: Edging, other: Edging | null, wall: ShapedWall, turn: Turn): Ticks {
     const level = isLevel(wall);
-    if (outside) return own.kind === other?.kind && (own.kind === 'band' || level) ? -other.reach.ticks : 0;
+    if (turn === 'straight') return 0;
+    const relation = own.kind === 'half-beam' && other?.kind === 'half-beam' ? relationOf(own, other) : 'flush';
+    if (turn === 'outside') return own.kind === other?.kind && relation === 'flush' && (own.kind === 'band' || level) ? -other.reach.ticks : 0;
     // of two depths the deeper runs to the wall, and the shallower ends at its face
-    if (own.kind === 'half-beam' && other?.kind === 'half-beam') {
-        const relation = relationOf(own, other);
-        if (relation !== 'flush') return relation === 'dies' ? other.reach.ticks : 0;
-    }
+    if (relation !== 'flush') return relation === 'dies' ? other!.reach.ticks : 0;
     if (own.kind === other?.kind) return level ? 0 : other.kind === 'band' ? other.reach.ticks : other.width.ticks;
     return own.kind === 'half-beam' && other?.kind === 'band' ? other.reach.ticks : 0;
 }

@@ -19,13 +19,10 @@ The language can say what no carpenter can build: a figure or a word that contra
 number that is a slip. Such a room has no pieces, and this says which words are the reason, why it cannot be, and what can be instead.
 
 Sides that are butted cannot meet sides that are mitered: the corner where line A crosses line 1 would be both. All of them are
-mitered, or all butted.
-
-Three things could be built and are not computed: half beams of two depths in one outside corner, a half beam beside a band round an
-outside corner, and things of two depths along two walls that are one. What is not computed is not guessed: the message then says so, and such a room is refused.`,
+mitered, or all butted.`,
     wrong,
     right: changed(wrong, '{ sides.corners butted }', '{ sides.corners mitered }'),
-    basis: 'What contradicts itself: geometry. What is not computed: a limit of the program.',
+    basis: 'Geometry.',
     check: {
         job({ job }, report) {
             const troubles: Trouble[] = [];

@@ -1,7 +1,7 @@
 import type { HalfBeam } from '../ceiling/model.ts';
 import { sideFootOf } from '../ceiling/section.ts';
 import { slotsOf, type SaidWays } from './closing/slots.ts';
-import { edgesOf } from './lie.ts';
+import { edgesOf, type Pair } from './lie.ts';
 import type { Part, Piece } from './model.ts';
 import { pieceOf } from './piece.ts';
 import { spliced, type Stretch } from './runs.ts';
@@ -61,17 +61,17 @@ function timbers(wall: string, { section, width, splices, perimeter: { scribe } 
     }, setting));
 }
 
-function whereOf(wall: string, bay: number | null | undefined): string {
-    return `half beam along the ${wall} wall, bay ${bay}`;
+function whereOf(wall: string, { bay, nth }: Pair['named']): string {
+    return `half beam along the ${wall} wall, ${bay ? `bay ${bay}` : nth}`;
 }
 
 function sidesOf(wall: string, { section }: HalfBeam, setting: Setting): Piece[] {
-    return setting.pairs.of('side', wall).flatMap(pair => { const { exact, named: { bay = null } } = pair, sides = section.profile.sides!; return pieceOf({
-        part: 'side', wall, bay, coffer: exact.strip.coffers[0], stock: sides.stock,
+    return setting.pairs.of('side', wall).flatMap(pair => { const { exact, named } = pair, { bay = null, nth } = named, sides = section.profile.sides!; return pieceOf({
+        part: 'side', wall, bay, nth, coffer: exact.strip.coffers[0], stock: sides.stock,
         ...edgesOf(pair), ends: exact.ends,
         width: section.sideHeight.ticks, thickness: section.sideThickness.ticks,
         work: [sides.rabbet && rabbetWork(sides.rabbet.value)], fence: sides.ripWith?.value,
-        where: whereOf(wall, bay), why: whyOfSide(pair, setting.runsOf(wall), setting), source: sides.at,
+        where: whereOf(wall, named), why: whyOfSide(pair, setting.runsOf(wall), setting), source: sides.at,
         corners: exact.corners, meets: exact.meets, heights: [section.heldDown.value.ticks, sideFootOf(section)],
     }, setting); });
 }
@@ -79,11 +79,11 @@ function sidesOf(wall: string, { section }: HalfBeam, setting: Setting): Piece[]
 function cleatsOf(wall: string, { section }: HalfBeam, setting: Setting): Piece[] {
     const sides = setting.pairs.of('side', wall);
     return setting.pairs.of('cleat', wall).flatMap(pair => {
-        const { exact, cut, named: { bay = null } } = pair, side = sideBehind(exact, sides)!, { cleats, ...sizes } = cleatsIn(section);
+        const { exact, cut, named } = pair, { bay = null, nth } = named, side = sideBehind(exact, sides)!, { cleats, ...sizes } = cleatsIn(section);
         return pieceOf({
-            work: nipWork(nipsOf(side.exact.ends, exact.cuts, sizes.thickness, cleats.shortEachEnd.value), setting.runsOf(wall)), part: 'cleat', wall, bay,
+            work: nipWork(nipsOf(side.exact.ends, exact.cuts, sizes.thickness, cleats.shortEachEnd.value), setting.runsOf(wall)), part: 'cleat', wall, bay, nth,
             coffer: exact.strip.coffers[0], stock: cleats.stock, back: exact.back, cutBack: cut.back,
-            ...sizes, where: whereOf(wall, bay), source: cleats.at, corners: exact.corners, meets: exact.meets,
+            ...sizes, where: whereOf(wall, named), source: cleats.at, corners: exact.corners, meets: exact.meets,
             why: whyOfCleat(side, pair, cleats, setting.runsOf(wall), setting),
         }, setting);
     });

@@ -15,6 +15,7 @@ import type { Part, Piece } from './model.ts';
  *     trim-5-north                    north side of coffer 5
  *     trim-5-north-a, trim-5-north-b  its pieces where it is scarfed, from the left of somebody who looks at it
  *     side-north-2, bottom-north      of the half beam along the north wall: its second side from the west, its bottom
+ *     side-north-return-west          across the west end of that, where it ends before its wall does, or round an outside corner
  *     timber-2, timber-B-3            a solid beam, through and cut between
  *     molding-B-3-north               molding under that side; molding-north-2 under that of a half beam
  *     cleat-north-2, cleat-north-wall cleats on that side, and on the wall

@@ -87,6 +87,7 @@ function levelFirst([a, b]: readonly [Strip, Strip], setting: Setting): readonly
 function meetingPlace(strips: readonly [Strip, Strip], setting: Setting): { at: string; order: readonly number[] } {
     const [level, upright] = levelFirst(strips, setting), place = setting.placeOf;
     const walls = [level, upright].map(({ of }) => setting.isWall(of));
+    if (walls[0] && level.of === upright.of) return { at: `return of the ${level.of} half beam`, order: [2000 + wallIndex(level.of, setting), 1] };
     if (walls[0] && walls[1]) return { at: `${level.of}-${upright.of}, half beams`, order: [2000 + CORNERS.indexOf(`${level.of}-${upright.of}`), 0] };
     if (walls[0] || walls[1]) {
         const [wall, line] = walls[0] ? [level, upright] : [upright, level];

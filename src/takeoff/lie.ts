@@ -3,6 +3,7 @@ import type { Cut, Piece as Strip } from '../arrangement/model.ts';
 import { bayAt } from '../ceiling/bays.ts';
 import type { Flank } from '../ceiling/flanks.ts';
 import { arrangedOf, type LaidOut } from '../ceiling/plan.ts';
+import { isForward, isLevel, type ShapedWall } from '../ceiling/shape.ts';
 import { grouped } from '../plain/groups.ts';
 import { kept } from '../plain/kept.ts';
 import { lengthOf, reach, reversed, type Point, type Vector } from '../plane/point.ts';
@@ -148,7 +149,9 @@ export class Pairs {
 
     constructor(ceiling: LaidOut) {
         const { exact, asCut } = arrangedOf(ceiling), { lines } = ceiling;
-        const walls = new Set(ceiling.walls.map(({ name }) => name)), ofName = new Map(lines.map(line => [line.name, line]));
+        const walls = new Set(ceiling.walls.map(({ name }) => name)), shaped = new Map(ceiling.walls.map(wall => [wall.name, wall] as const));
+        const endOf = (name: string, end: 'start' | 'end'): string => { const wall = shaped.get(name)!; return endNames(wall)[(end === 'start') === isForward(wall) ? 0 : 1]; };
+        const ofName = new Map(lines.map(line => [line.name, line]));
         // most rooms are drawn at the sizes that they are cut to
         const sameAsCut = exact === asCut ? undefined : new Map(asCut.pieces.map(strip => [keyOf(strip), strip]));
         const both = exact.pieces.map(strip => {
@@ -172,7 +175,8 @@ export class Pairs {
             const line = ofName.get(of), lying = part === 'bottom' || part === 'blocking' || part === 'beam';
             const runs = wall ? !isAlongSide(part) : lying && line?.through === true && isInOne(lies);
             const aside = !wall && isAlongSide(part);
-            if (wall || lying || aside) lies.sort((a, b) => a.exact.from - b.exact.from);
+            // what stands across an end of a half beam is counted by itself
+            if (wall || lying || aside) lies.sort((a, b) => closing(a) - closing(b) || a.exact.from - b.exact.from);
             const toWalls = wall !== undefined || line !== undefined && walls.has(line.from) && walls.has(line.to);
             // what lies is lettered where it is spliced: of what runs through all of it, of what is cut in bays the pieces that begin in one
             const bays = lies.map(({ exact }) => (runs || !line ? null : bayAt(line, exact.from)));
@@ -182,7 +186,7 @@ export class Pairs {
                 const bay = bays[i]!, nth = before.get(placed[i]!) ?? 0;
                 const letter = runs || lying || aside ? spliceLetter(nth, inBay.get(placed[i]!)!.length) : null;
                 before.set(placed[i]!, nth + 1);
-                const place = wall ? nameAtWall(part, wall, i, letter) : part === 'trim' ? nameOfTrim(exact.strip) : part === 'panel' ? nameOfPanel(exact.strip) : nameOf(exact.strip, bay, letter);
+                const place = exact.strip.closes ? { wall: of, nth: `return-${endOf(of, exact.strip.closes)}` } : wall ? nameAtWall(part, wall, i, letter) : part === 'trim' ? nameOfTrim(exact.strip) : part === 'panel' ? nameOfPanel(exact.strip) : nameOf(exact.strip, bay, letter);
                 this.names.set(exact.strip, place);
                 return { exact, cut, through: runs && toWalls, named: place };
             }));
@@ -202,6 +206,14 @@ export class Pairs {
     partOf({ part }: Strip): Part {
         return part === 'wall-cleat' ? 'cleat' : part === 'beam' ? 'timber' : part;
     }
+}
+
+function closing({ exact: { strip } }: Pick<Pair, 'exact'>): number {
+    return strip.closes === undefined ? 0 : 1;
+}
+
+function endNames(wall: ShapedWall): readonly [string, string] {
+    return isLevel(wall) ? ['west', 'east'] : ['north', 'south'];
 }
 
 function isAlongSide(part: Strip['part']): boolean {

@@ -27,10 +27,10 @@ function moldings(pair: Pair, line: string | undefined, wall: string | undefined
     const under = section.profile.under!, { top, foot } = moldingOf(section)!;
     const { exact, cut, named: { bay = null } } = pair, { coffers } = exact.strip, on = exact.strip.on!;
     return pieceOf({
-        part: 'molding', ...line === undefined ? { wall } : { line, on, nth: pair.named.nth }, bay, coffer: coffers[0], stock: under.stock, ...edgesOf(pair),
+        part: 'molding', ...line === undefined ? { wall, nth: pair.named.nth } : { line, on, nth: pair.named.nth }, bay, coffer: coffers[0], stock: under.stock, ...edgesOf(pair),
         ends: exact.ends, meets: exact.meets,
         width: section.moldingWidth!.ticks, thickness: section.moldingThickness!.ticks, ...under.place.value === 'under-beam' && { lies: true }, fence: under.ripWith?.value,
-        where: line === undefined ? `half beam along the ${wall} wall, bay ${bay}` : `line ${line}, bay ${bay}, ${on} side${typeof pair.named.nth === 'string' ? `, piece ${pair.named.nth}` : ''}`,
+        where: line === undefined ? `half beam along the ${wall} wall, ${bay === null ? pair.named.nth : `bay ${bay}`}` : `line ${line}, bay ${bay}, ${on} side${typeof pair.named.nth === 'string' ? `, piece ${pair.named.nth}` : ''}`,
         why: whyOf(pair, cut, setting), source: under.at, corners: exact.corners, heights: [top, foot],
     }, setting);
 }

@@ -26,6 +26,7 @@ function placeAlongLine({ exact: { strip }, named: { bay } }: Pair, low: string)
 /** The coffer, and the thickness of every side that it is mitered with or runs past. */
 export function whyOfSide({ exact, cut }: Pick<Pair, 'exact' | 'cut'>, runs: Direction, setting: Setting): WhyTerm[] {
     const { back, cuts, meets, at, strip: { coffers } } = exact;
+    if (isReturn(exact)) return [term('from the back of the side to the wall', 1, Math.round(back), undefined, Math.round(cut.back))];
     let reach = 0;
     const past: WhyTerm[] = [];
     const beyond = reachesOf(exact);
@@ -43,6 +44,11 @@ export function whyOfSide({ exact, cut }: Pick<Pair, 'exact' | 'cut'>, runs: Dir
     const clear = Math.round(back) - reach, cutClear = Math.round(cut.back) - reach;
     if (cuts.includes('splice')) return [inPieces(cuts, clear, cutClear), ...past];
     return [clearTerm(setting, runs, coffers.length, clear, cutClear), ...past];
+}
+
+/** Across the end of a half beam: from its face to the wall. */
+function isReturn({ strip: { closes } }: Pair['exact']): boolean {
+    return closes !== undefined;
 }
 
 /** Over a shallower half beam in its corner a side runs on to the wall. */
@@ -103,7 +109,7 @@ export function inPieces(cuts: Pair['exact']['cuts'], ticks: Ticks, cut: Ticks):
 /** The side that a cleat is nailed to. */
 export function sideBehind({ strip, from, to }: Pair['exact'], sides: readonly Pair[]): Pair | undefined {
     const middle = (from + to) / 2;
-    return sides.find(({ exact: side }) => side.strip.flank === strip.flank && side.from <= middle && middle <= side.to);
+    return sides.find(({ exact: side }) => side.strip.flank === strip.flank && side.strip.closes === strip.closes && side.from <= middle && middle <= side.to);
 }
 
 function whereOf({ name }: Line, bay: number, on: string, { named: { nth } }: Pair): string {

@@ -55,7 +55,7 @@ const KINDS = ['', '-butted', '-under', '-let-in', '-bench', '-molded', '-solid'
 const NAMES = ['board-8', 'crown', ...['low', 'deep'].flatMap(depth => KINDS.map(kind => depth + kind))].join(', ');
 
 export interface RandomCeiling { readonly text: string; readonly shape: RoomShape }
-type RoomShape = 'rectangle' | 'L' | 'U' | 'breast' | 'bay' | 'turned-bay' | 'taper';
+type RoomShape = 'rectangle' | 'L' | 'U' | 'breast' | 'bay' | 'turned-bay' | 'taper' | 'parted';
 
 /** `length` null: nobody took it, it is what closes the room. */
 interface Wall { readonly way: 'east' | 'south' | 'south-west' | 'west' | 'north-west' | 'north'; readonly length: number | null }
@@ -64,13 +64,14 @@ const inches = (least: number, most: number): fc.Arbitrary<number> => fc.integer
 const size = (length: number): string => `${length}"`;
 
 const rooms: fc.Arbitrary<{ shape: RoomShape; wide: number; high: number; walls: Wall[]; diagonal?: string }> = fc.record({
-    shape: fc.constantFrom<RoomShape>('rectangle', 'L', 'U', 'breast', 'bay', 'turned-bay', 'taper'), wide: inches(140, 260), high: inches(120, 220),
+    shape: fc.constantFrom<RoomShape>('rectangle', 'L', 'U', 'breast', 'bay', 'turned-bay', 'taper', 'parted'), wide: inches(140, 260), high: inches(120, 220),
     notch: fc.tuple(inches(15, 70), inches(12, 60)), off: fc.tuple(inches(-4, 4), inches(-4, 4), inches(-2, 2)),
 }).map(({ shape, wide, high, notch: [w, h], off: [a, b, c] }) => {
     const to = (way: Wall['way'], length: number | null): Wall => ({ way, length });
     const beside = (wide - w) / 2;
     switch (shape) {
         case 'rectangle': return { shape, wide, high, walls: [to('east', wide), to('south', high), to('west', wide), to('north', high)] };
+        case 'parted': return { shape, wide, high, walls: [to('east', wide - w), to('east', w), to('south', h), to('south', high - h), to('west', wide), to('north', high)] };
         case 'L': return { shape, wide, high, walls: [to('east', wide), to('south', high - h), to('west', w), to('south', h), to('west', wide - w), to('north', high)] };
         case 'U': return { shape, wide, high, walls: [to('east', wide), to('south', high), to('west', beside), to('north', h), to('west', w), to('south', h), to('west', beside), to('north', high)] };
         case 'breast': return { shape, wide, high, walls: [to('east', beside), to('south', h / 2), to('east', w), to('north', h / 2), to('east', beside), to('south', high), to('west', wide), to('north', high)] };

@@ -296,6 +296,11 @@ side(J, 'side-west-2', west, 'R', (south, 'R', 'dies'), (A, 'R', 'miter'))
 side(J, 'side-1-1-west', one, 'R', (north, 'R', 'dies'), (A, 'L', 'miter'))
 side(J, 'side-A-1-north', A, 'L', (one, 'R', 'miter'), (west, 'R', 'miter'))
 length(J, 'timber-north', 168); length(J, 'timber-south', 168); length(J, 'bottom-west', 132 - 8); length(J, 'blocking-1', 132 - 8 - .25)
+# a breast of 72 by 20: half beams of 3 along it, of 2 along its cheeks, each with a return of 3/4 where its wall ends; one of 3 along the east half of the south wall, beside a band
+J = 'returned-half-beams'
+length(J, 'bottom-breast', 72 - 1.5); length(J, 'bottom-cheek-1', 20 - .75); length(J, 'bottom-south-1', 72 - .75); length(J, 'band-south-2', 96)
+put(J, 'side-breast-1', face=72, back=72 - 1.5, left=-45, right=-45)
+put(J, 'side-breast-return-west', face=3.75, back=3); put(J, 'side-cheek-1-return-south', face=2.75, back=2); put(J, 'side-south-1-return-west', face=3.75, back=3)
 # as deep as the others, A dies into them: their sides run from band to band
 J = 'dies-by-choice'
 c = (180 - 1.5 - 14) / 3
