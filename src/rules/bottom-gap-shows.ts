@@ -1,11 +1,10 @@
-import type { Section } from '../ceiling/model.ts';
 import type { Fix } from '../findings/finding.ts';
 import type { JobSettings } from '../job/model.ts';
 import { inches } from '../quantity/rational.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import { defineRule } from './rule.ts';
 import { changed, porchBox } from './support/examples.ts';
-import { bottomThatFits, inChannel, type InChannel } from './support/bottom-width.ts';
+import { blocksTheChannel, bottomThatFits, inChannel, type InChannel } from './support/bottom-width.ts';
 import { replacing, spelledLike } from './support/fixes.ts';
 import { widthSaidBy, wordsOf } from './support/places.ts';
 import { sizesOf } from './support/words.ts';
@@ -58,17 +57,13 @@ Rip the bottom to the channel less the least gap, or block with a narrower board
     },
 });
 
-/** Whether the channel is as wide as the blocking: not between rabbets, and not in a box that is made at the bench. */
-function blocksTheChannel({ bottom, blocking }: Section['profile']): boolean {
-    return bottom?.place.value === 'between-sides' && blocking?.fit.value !== 'bench-box';
-}
-
 /** A bottom that is as wide as its stock cannot be ripped wider: then it is the blocking that is too wide. */
 function advice({ section: { profile }, bottom, width, channel }: InChannel, right: Ticks | undefined, job: JobSettings): string {
-    const size = sizesOf(job), { least } = bottom.gap.value, ripped = size(right ?? channel.ticks - least);
-    if (!blocksTheChannel(profile)) return `Rip it to ${ripped}, or make the channel ${size(width.ticks + least)}.`;
-    return bottom.rip ? `Rip it to ${ripped}, or block with a ${size(width.ticks + least)} board.`
-        : `Rip the blocking and the spacers to ${size(width.ticks + least)}, or take the bottom from a wider board.`;
+    const size = sizesOf(job), { least } = bottom.gap.value, narrower = size(width.ticks + least);
+    const ripped = right ?? channel.ticks - least, isWideEnough = bottom.rip && ripped <= (bottom.stock?.value.width?.value.ticks ?? Infinity);
+    const wider = isWideEnough ? `Rip it to ${size(ripped)}` : 'Take the bottom from a wider board';
+    if (!blocksTheChannel(profile)) return `${wider}, or make the channel ${narrower}.`;
+    return bottom.rip ? `${wider}, or block with a ${narrower} board.` : `Rip the blocking and the spacers to ${narrower}, or take the bottom from a wider board.`;
 }
 
 /** The bottom ripped wider where its board gives that, or else the blocking narrower where the spacers suit that. */
@@ -78,7 +73,8 @@ function fixes({ section: { profile, spacerWidth }, bottom, width }: InChannel, 
         const widest = stock?.value.width?.value.ticks;
         return right === undefined || widest === undefined || right > widest ? [] : replacing(rip, spelledLike(rip.value, right, job), `Rip the bottom to ${size(right)}`);
     }
+    if (!blocksTheChannel(profile)) return [];
     const { least, most } = bottom.gap.value, narrower = width.ticks + least;
-    if (!blocking?.rip || !blocksTheChannel(profile) || spacerWidth && (spacerWidth.ticks < width.ticks || spacerWidth.ticks > width.ticks + most)) return [];
-    return replacing(blocking.rip, spelledLike(blocking.rip.value, narrower, job), `Rip the blocking to ${size(narrower)}`);
+    if (!blocking!.rip || spacerWidth && (spacerWidth.ticks < width.ticks || spacerWidth.ticks > width.ticks + most)) return [];
+    return replacing(blocking!.rip, spelledLike(blocking!.rip.value, narrower, job), `Rip the blocking to ${size(narrower)}`);
 }

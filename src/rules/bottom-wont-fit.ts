@@ -1,11 +1,10 @@
 import { fitAsBuilt } from '../ceiling/fit.ts';
-import type { Section } from '../ceiling/model.ts';
 import type { Fix, RelatedPlace } from '../findings/finding.ts';
 import type { Bottom, JobSettings } from '../job/model.ts';
 import { worstCase } from '../quantity/tolerance.ts';
 import { defineRule, type Report } from './rule.ts';
 import { changed, porchBox } from './support/examples.ts';
-import { bottomThatFits, inChannel, type InChannel } from './support/bottom-width.ts';
+import { blocksTheChannel, bottomThatFits, inChannel, type InChannel } from './support/bottom-width.ts';
 import { adding, replacing, spelledLike } from './support/fixes.ts';
 import { widthSaidBy, wordsOf } from './support/places.ts';
 import { sizesOf } from './support/words.ts';
@@ -59,7 +58,7 @@ at the worst of the tolerances given:
                 report({
                     ...at, fixes: ripping(known, job),
                     message: `The bottom will not go in: it is ${size(width.ticks)} wide and there is ${size(channel.ticks)} between ${inRabbets(bottom) ? 'the rabbets' : 'the sides'}${blocking}. `
-                        + `Rip the bottom to ${right}${inRabbets(bottom) || isBox(section) ? '' : `, or block with a ${size(width.ticks + least)} board`}.`,
+                        + `Rip the bottom to ${right}${!blocksTheChannel(section.profile) ? '' : `, or block with a ${size(width.ticks + least)} board`}.`,
                 });
             } else if (fit.ticks < least) {
                 report({
@@ -100,14 +99,11 @@ function remedy(known: InChannel, job: JobSettings): string {
 function inRabbets({ place }: Bottom): boolean {
     return place.value === 'in-rabbets';
 }
-function isBox({ profile: { blocking } }: Section): boolean {
-    return blocking?.fit.value === 'bench-box';
-}
 
 /** What says how wide the channel is, where that is the blocking. */
 function blockingOf({ section, channel }: InChannel, job: JobSettings): RelatedPlace[] {
     const said = widthSaidBy(section.profile.blocking);
-    if (!said || isBox(section) || section.blockingWidth?.ticks !== channel.ticks) return [];
+    if (!said || !blocksTheChannel(section.profile)) return [];
     return [{ at: said.at, message: `the blocking, and so the channel, is ${sizesOf(job)(channel.ticks)} wide` }];
 }
 

@@ -2,6 +2,7 @@ import { listed } from '../plain/words.ts';
 import { defineRule } from './rule.ts';
 import { changed, HALL } from './support/examples.ts';
 import { hits, placed } from './support/in-the-way.ts';
+import { wordsOf } from './support/places.ts';
 import { sizesOf } from './support/words.ts';
 
 const wrong = changed(HALL, `  wall east   9' 5"\n`, `  wall east   9' 5"\n  fixture box-1 junction-box at 4' 4", 2' 3" width 4"\n`);
@@ -30,7 +31,7 @@ licensed electrician to say.`,
                 const near = hits(one, one.half, ceiling), over = near.length > 0 && listed([...new Set(near.map(each => each.name))]);
                 const panel = reachedBy && room.fixtures.find(fixture => fixture.name === reachedBy.value);
                 if (reachedBy && panel?.kind !== 'access-panel') {
-                    report({ at: reachedBy.at, ...reachedBy.via && { via: reachedBy.via }, message: `${name} is to be reached by ${reachedBy.value}, which is ${panel ? `a ${panel.kind.replace('-', ' ')} and no access panel` : 'no access panel of this room'}.` });
+                    report({ ...wordsOf(reachedBy), message: `${name} is to be reached by ${reachedBy.value}, which is ${panel ? `a ${panel.kind.replace('-', ' ')} and no access panel` : 'no access panel of this room'}.` });
                     continue;
                 }
                 if (!over || panel) continue;

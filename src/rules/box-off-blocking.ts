@@ -37,7 +37,7 @@ Around a bottom of 5 1/2" the box is 5 1/2" wide inside: it does not go over blo
         section({ section: { profile, innerWidth, blockingWidth }, job }, report) {
             const { blocking, spacers, bottom } = profile;
             if (blocking?.fit.value !== 'bench-box') return;
-            if (!innerWidth && !spacers && bottom?.place.value === 'under-sides' && !bottom.overhang) {
+            if (!spacers && bottom?.place.value === 'under-sides' && !bottom.overhang) {
                 report({ ...wordsOf(blocking.fit), message: 'Nothing sets how wide the box is inside. Give it spacers, or give the overhang of the bottom beyond its sides.' });
             }
             if (!innerWidth || !blockingWidth) return;
@@ -49,7 +49,7 @@ Around a bottom of 5 1/2" the box is 5 1/2" wide inside: it does not go over blo
             report({
                 ...wordsOf(widthSaidBy(blocking) ?? blocking.fit), severity: narrower > 0 ? 'warning' : 'error',
                 message: `${words}: the blocking is ${size(blockingWidth.ticks)} wide, ${is} the box inside (${size(innerWidth.ticks)}). `
-                    + `Rip the blocking to ${size(right)}: ${size(LEAST)} to ${size(MOST)} narrower.`,
+                    + `${board !== undefined && right > board ? `Take wider blocking, of ${size(right)}` : `Rip the blocking to ${size(right)}`}: ${size(LEAST)} to ${size(MOST)} narrower.`,
                 related: spacers ? [{ at: (spacers.rip ?? spacers.stock ?? spacers).at, message: `the box is as wide inside as its spacers` }]
                     : bottom ? [{ at: (bottom.rip ?? bottom.stock ?? bottom).at, message: 'the box is as wide inside as its bottom needs' }] : [],
                 fixes: blocking.rip && board !== undefined && right <= board ? replacing(blocking.rip, spelledLike(blocking.rip.value, right, job), `Rip the blocking to ${size(right)}`) : [],

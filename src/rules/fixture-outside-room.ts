@@ -40,9 +40,8 @@ The hall is 12' 10" by 9' 5": 20' 3" along its east wall is 10' 10" outside. Whe
             for (const { fixture: { name, at }, x, y, half } of placed(room.fixtures)) {
                 const beyond = [['west', -x], ['east', x - across], ['north', -y], ['south', y - down]] as const;
                 const [way, by] = beyond.reduce((most, one) => (one[1] > most[1] ? one : most));
-                if (by + half <= 0 && corners.length <= 4) continue;
                 const room_ = `the room is ${size(across)} along the north wall and ${size(down)} along the east wall`;
-                if (by <= 0 && corners.length > 4 && isOutside(corners, { x, y })) {
+                if (by <= 0 && isOutside(corners, { x, y })) {
                     report({ at, message: `${name} is outside of the walls: in ${size(Math.round(x))} from the west and ${size(Math.round(y))} from the north there is no room. From which corner was it measured?` });
                     continue;
                 }

@@ -62,5 +62,5 @@ function fixesFor({ said: { plane }, sides, chosen }: Surveyed, job: JobSettings
     const under = sides.map(side => side.under), better = plane.reading && choosePlane(under, { kind: 'level' });
     if (!better || !chosen) return [];
     const reading = roundTo(Math.round(better.plane.at), job.cutTo.value), by = choosePlane(under, { kind: 'level', reading });
-    return by && by.scribed < chosen.scribed ? replacing(plane.reading, spelled(reading, job), `Hang the sides where ${by.scribed === 0 ? 'none has' : `${by.scribed} of them have`} to be scribed`) : [];
+    return by!.scribed < chosen.scribed ? replacing(plane.reading, spelled(reading, job), `Hang the sides where ${by!.scribed === 0 ? 'none has' : `${by!.scribed} of them have`} to be scribed`) : [];
 }

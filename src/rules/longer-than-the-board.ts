@@ -2,7 +2,7 @@ import { flanksOf, sectionLooking } from '../ceiling/flanks.ts';
 import type { Ceiling, Layout } from '../ceiling/model.ts';
 import { longestPiece } from '../ceiling/longest.ts';
 import { arrangedOf } from '../ceiling/plan.ts';
-import type { JobSettings, Stock } from '../job/model.ts';
+import type { JobSettings, Profile, Stock } from '../job/model.ts';
 import { blockOf, PARTS_OF_BEAM } from '../job/parts-of.ts';
 import { perimetersOf } from '../job/perimeters.ts';
 import { grouped } from '../plain/groups.ts';
@@ -111,8 +111,8 @@ function foundOf({ piece, longest }: TooLong, ceiling: Ceiling): Found {
     if (longest === -Infinity) {
         return {
             at,
-            message: `${subject} cannot come out of any board: the longest that may come into the house is ${size(job.longestBoard?.value ?? 0)}, and its stock is only sold longer. Have the yard cut it, and add that length.`,
-            related: job.longestBoard ? [{ at: job.longestBoard.at, message: 'the longest board that may come in' }] : [],
+            message: `${subject} cannot come out of any board: the longest that may come into the house is ${size(job.longestBoard!.value)}, and its stock is only sold longer. Have the yard cut it, and add that length.`,
+            related: [{ at: job.longestBoard!.at, message: 'the longest board that may come in' }],
         };
     }
     const isAlong = part === 'side' || part === 'molding' || part === 'trim', cut = roundTo(overall, step);
@@ -130,23 +130,29 @@ function foundOf({ piece, longest }: TooLong, ceiling: Ceiling): Found {
     return {
         at,
         message: `${subject} is ${size(Math.max(cut - Math.max(longest, 0), step))} too long to come in one piece: it is ${size(cut)}, and ${toBeHad}. ${mend}`,
-        related: isCarried && job.longestPiece ? [{ at: job.longestPiece.at, message: 'the longest piece that gets there' }] : [],
+        related: isCarried ? [{ at: job.longestPiece!.at, message: 'the longest piece that gets there' }] : [],
         fixes: undecided ? replacing(undecided, 'on-crossings', 'Splice on the crossings') : [],
     };
 }
 
 /** The words that a piece hangs on: a splice that its line is said to have, else its stock. And how it is to be spliced, if it comes in pieces at all. */
-function saidOf({ part, line: name, on, source }: Piece, { room, lines, around, beams }: Ceiling): { at: Source; splices?: Given<string> } {
-    if (part === 'trim') return { at: blockOf(beams?.profile, part)?.stock?.at ?? source, splices: room.grid.splices };
+function saidOf({ part, line: name, on }: Piece, { room, lines, around, beams }: Ceiling): { at: Source; splices?: Given<string> } {
+    if (part === 'trim') return { at: stockAt(beams!.profile, part), splices: room.grid.splices };
     const line = lines.find(one => one.name === name), wall = line ? null : around[on ?? ''];
     if (line) {
-        const at = line.splices[0]?.said ?? blockOf(sectionLooking(line, on).profile, part)?.stock?.at ?? line.at;
+        const at = line.splices[0]?.said ?? stockAt(sectionLooking(line, on).profile, part);
         // what runs through at the crossings comes in pieces that are spliced there, and sides in some; all else reaches from one beam to the next
         const isSpliced = part === 'side' || part === 'molding' || (part === 'bottom' || part === 'blocking' || part === 'timber') && line.through;
         return { at, splices: isSpliced ? room.lines.find(spec => spec.name === name)?.splicing ?? room.grid.splices : undefined };
     }
-    if (wall?.kind === 'half-beam') return { at: blockOf(wall.section.profile, part)?.stock?.at ?? source };
-    return { at: (wall?.perimeter.stock ?? wall?.perimeter)?.at ?? source, splices: wall?.perimeter.splices };
+    if (wall?.kind === 'half-beam') return { at: stockAt(wall.section.profile, part) };
+    const { stock, splices } = wall!.perimeter;
+    return { at: stock!.at, splices };
+}
+
+/** What a piece is cut from: there is none without. */
+function stockAt(profile: Profile, part: Piece['part']): Source {
+    return blockOf(profile, part)!.stock!.at;
 }
 
 /** `line B, bay 3`, `line 2` of what runs through, `the north wall`, `coffer 5`. */

@@ -3,8 +3,11 @@ import { layOut } from '../../src/ceiling/layout.ts';
 import type { Layout } from '../../src/ceiling/model.ts';
 import type { Profile, Stock } from '../../src/job/model.ts';
 import { longerThanTheBoard, tooLongForBoards } from '../../src/rules/longer-than-the-board.ts';
+import { printInches } from '../../src/quantity/print-length.ts';
+import { inches } from '../../src/quantity/rational.ts';
 import type { Found } from '../../src/rules/rule.ts';
 import { takeOff } from '../../src/takeoff/take-off.ts';
+import { job, piece, stock, type StockSample } from '../cutting/samples.ts';
 import { exampleRoom } from '../support/example-room.ts';
 import { jobBuilder, ticksOf, type RoomWords } from '../support/job-builder.ts';
 
@@ -61,4 +64,34 @@ describe('pieces that are longer than their boards', () => {
         expect(tooLong(of('11 31/32"'))).toMatchObject([{ part: 'cleat', length: ticksOf('56 1/2"'), longest: ticksOf('11 31/32"') }]);
         expect(cleats('11 31/32"')).toBe(cleats('56 1/2"'));
     });
+});
+
+/**
+ * Boards of 8' are sold, of which an inch is trimmed off: pieces of more than 95" have to come out of what is on hand, each board for one of them.
+ * Pieces are 100" long unless said otherwise, 2" wide and 3/4" thick.
+ */
+describe('what is on hand', () => {
+    const of = (onHand: StockSample['onHand'], pieces: readonly (readonly [id: string, length?: string, width?: string])[]) => {
+        const boards = stock({ feet: [8], onHand: onHand! });
+        return tooLongForBoards(pieces.map(([id, length = '100', width = '2']) => piece(id, boards, inches(length), { width: inches(width) })), job())
+            .map(({ piece: { id }, longest }) => `${id} ${printInches(longest)}`);
+    };
+    const ten = inches(120), wide = (width: string) => [1, ten, inches(width)] as const;
+    test.each<[string, string[], string[]]>([
+        ['nothing', of([], [['a']]), ['a 95"']],
+        ['a long board', of([[1, ten]], [['a']]), []],
+        ['one for two', of([[1, ten]], [['a'], ['b']]), ['b 95"']],
+        ['two for two', of([[2, ten]], [['a'], ['b']]), []],
+        ['none of a kind', of([[0, ten]], [['a']]), ['a 95"']],
+        // an inch is trimmed off it too
+        ['as long as the piece with its trim', of([[1, inches(101)]], [['a']]), []],
+        ['a tick shorter', of([[1, inches(101) - 1]], [['a']]), [`a ${printInches(inches(100) - 1)}`]],
+        ['the longest for the longest', of([[1, inches(101)], [1, inches(120)]], [['a'], ['b', '119']]), []],
+        ['a strip as wide as the piece is thick', of([wide('3/4')], [['a']]), []],
+        ['a narrower one', of([[1, ten, inches('3/4') - 1]], [['a']]), ['a 95"']],
+        ['a strip as wide as a narrow piece', of([wide('1/2')], [['a', '100', '1/2']]), []],
+        ['a strip that is too short is no longest board', of([[1, inches(100), inches(1)]], [['a']]), ['a 95"']],
+        ['a strip first, so that the board is left', of([wide('1'), [1, ten]], [['a'], ['b']]), []],
+        ['one strip for one piece', of([wide('1')], [['a'], ['b']]), ['b 95"']],
+    ])('%s', (_, found, wanted) => expect(found).toEqual(wanted));
 });

@@ -21,6 +21,11 @@ export function inChannel(section: Section): InChannel | undefined {
     return fit && said ? { section, bottom: bottom!, said, fit, channel: channelWidth!, width: bottomWidth! } : undefined;
 }
 
+/** Whether the channel is as wide as the blocking: not between rabbets, not in a box that is made at the bench, and not round a beam that has none. */
+export function blocksTheChannel({ bottom, blocking }: Section['profile']): boolean {
+    return bottom?.place.value === 'between-sides' && blocking?.fit.value === 'full-width';
+}
+
 /** The finest a width is set at the saw. */
 const FINEST = { 'feet-inches': inches('1/128'), 'millimeters': millimeters('0.1') };
 
