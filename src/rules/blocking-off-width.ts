@@ -35,21 +35,19 @@ Rip both to the same width, best at one fence setting. Where the blocking itself
     check: {
         section({ section, job }, report) {
             const { profile, spacerWidth, blockingWidth, bottomWidth, fit } = section;
-            const said = widthSaidBy(profile.spacers);
             const blocking = widthSaidBy(profile.blocking);
-            if (!spacerWidth || !blockingWidth || !said || !blocking || profile.blocking?.fit.value === 'bench-box' || spacerWidth.ticks === blockingWidth.ticks) return;
+            if (!spacerWidth || !blockingWidth || !blocking || profile.blocking!.fit.value === 'bench-box' || spacerWidth.ticks === blockingWidth.ticks) return;
             const gap = profile.bottom?.place.value === 'between-sides' ? profile.bottom.gap.value : undefined;
-            if (fit && gap && bottomWidth) {
+            if (fit && gap) {
                 if (fit.ticks < 0 || fit.ticks > gap.most) return;              // the blocking is wrong: the bottom's rules say so
-                const atSpacers = spacerWidth.ticks - bottomWidth.ticks;
+                const atSpacers = spacerWidth.ticks - bottomWidth!.ticks;
                 if (atSpacers >= 0 && atSpacers <= gap.most) return;
             }
             const size = sizesOf(job);
             const off = spacerWidth.ticks - blockingWidth.ticks;
-            const rip = profile.spacers?.rip;
-            const widest = profile.spacers?.stock?.value.width?.value.ticks ?? 0;
+            const { rip, stock } = profile.spacers!, widest = stock?.value.width?.value.ticks ?? 0;
             report({
-                ...wordsOf(said),
+                ...wordsOf(widthSaidBy(profile.spacers)!),
                 message: `The spacers ${off < 0 ? 'pull the sides in' : 'push the sides out'} by ${size.fine(Math.abs(off) / 2)} each: they are ${size(spacerWidth.ticks)} wide and the blocking is ${size(blockingWidth.ticks)}`
                     + `${bottomWidth ? `, for a bottom of ${size(bottomWidth.ticks)}` : ''}. Make both ${size(blockingWidth.ticks)}.`,
                 related: [{ at: blocking.at, message: `the blocking is ${size(blockingWidth.ticks)} wide` }],

@@ -73,7 +73,7 @@ leaves the lower edges of the sides open to view. Where both are given they have
 });
 
 function fixes({ profile: { bottom } }: Section, width: number, job: JobSettings): Fix[] {
-    const board = bottom?.stock?.value.width?.value.ticks;
-    if (!bottom?.rip || board === undefined || width > board) return [];
-    return replacing(bottom.rip, spelledLike(bottom.rip.value, width, job), `Rip the bottom to ${sizesOf(job)(width)}`);
+    const { rip, stock } = bottom!, board = stock?.value.width?.value.ticks;
+    if (!rip || board === undefined || width > board) return [];
+    return replacing(rip, spelledLike(rip.value, width, job), `Rip the bottom to ${sizesOf(job)(width)}`);
 }

@@ -47,11 +47,10 @@ Around a bottom of 5 1/2" the box is 5 1/2" wide inside: it does not go over blo
             const is = narrower > 0 ? `${size.fine(narrower)} narrower than` : narrower === 0 ? 'as wide as' : `${size.fine(-narrower)} wider than`;
             const words = narrower <= 0 ? 'The box does not go over its blocking' : narrower < LEAST ? 'The box hardly goes over its blocking' : 'The box hangs loose on its blocking';
             report({
-                ...wordsOf(widthSaidBy(blocking) ?? blocking.fit), severity: narrower > 0 ? 'warning' : 'error',
+                ...wordsOf(widthSaidBy(blocking)!), severity: narrower > 0 ? 'warning' : 'error',
                 message: `${words}: the blocking is ${size(blockingWidth.ticks)} wide, ${is} the box inside (${size(innerWidth.ticks)}). `
                     + `${board !== undefined && right > board ? `Take wider blocking, of ${size(right)}` : `Rip the blocking to ${size(right)}`}: ${size(LEAST)} to ${size(MOST)} narrower.`,
-                related: spacers ? [{ at: (spacers.rip ?? spacers.stock ?? spacers).at, message: `the box is as wide inside as its spacers` }]
-                    : bottom ? [{ at: (bottom.rip ?? bottom.stock ?? bottom).at, message: 'the box is as wide inside as its bottom needs' }] : [],
+                related: [{ at: widthSaidBy(spacers ?? bottom)!.at, message: `the box is as wide inside as its ${spacers ? 'spacers' : 'bottom needs'}` }],
                 fixes: blocking.rip && board !== undefined && right <= board ? replacing(blocking.rip, spelledLike(blocking.rip.value, right, job), `Rip the blocking to ${size(right)}`) : [],
             });
         },

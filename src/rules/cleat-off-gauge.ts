@@ -45,14 +45,14 @@ Set the cleats with a scrap of the bottom's own stock: leave \`gauge\` out, or g
             const gauge = profile.cleats?.gauge;
             const stock = profile.bottom?.stock;
             const thickness = stock?.value.thickness?.value.ticks;
-            if (!gauge || profile.bottom?.place.value === 'under-sides' || !stock || thickness === undefined || gauge.value.ticks === thickness) return;
+            if (!gauge || profile.bottom?.place.value === 'under-sides' || thickness === undefined || gauge.value.ticks === thickness) return;
             const size = sizesOf(job);
             const off = gauge.value.ticks - thickness;
             report({
                 ...wordsOf(gauge),
                 message: `The bottom will sit ${size(Math.abs(off))} ${off > 0 ? 'shy of the sides' : 'proud of the sides'}: the cleats are gauged with ${size(gauge.value.ticks)} `
                     + `and the bottom is ${size(thickness)} thick. Gauge the cleats with the bottom's own stock.`,
-                related: [{ at: stock.at, message: `the bottom is ${size(thickness)} thick` }],
+                related: [{ at: stock!.at, message: `the bottom is ${size(thickness)} thick` }],
                 fixes: replacing(gauge, spelled(thickness, job), `Gauge the cleats with ${size(thickness)}`),
             });
         },

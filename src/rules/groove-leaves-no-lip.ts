@@ -33,7 +33,7 @@ A rabbet 7/16" wide in a side of 3/4" leaves 5/16". 3/8" is the widest it can be
             const rabbet = sides?.rabbet;
             const stock = sides?.stock;
             const thickness = stock?.value.thickness?.value.ticks;
-            if (!rabbet || !stock || thickness === undefined) return;
+            if (!rabbet || thickness === undefined) return;
             const { width, widthAt } = rabbet.value;
             const least = LIPS[job.show.value];
             const lip = thickness - width.ticks;
@@ -44,7 +44,7 @@ A rabbet 7/16" wide in a side of 3/4" leaves 5/16". 3/8" is the widest it can be
                 at: widthAt, via: rabbet.via,
                 message: `${lip > 0 ? `${size(lip)} of lip is left` : 'No lip is left'}: the rabbet is ${size(width.ticks)} wide and the side ${size(thickness)} thick. ${size(least)} is the least, `
                     + `or the edge breaks and the nails show${widest > 0 ? `: make the rabbet ${size(widest)} at most` : ''}.`,
-                related: [{ at: stock.at, message: `the side is ${size(thickness)} thick` }],
+                related: [{ at: stock!.at, message: `the side is ${size(thickness)} thick` }],
                 fixes: widest > 0 ? replacingAt(rabbet, widthAt, spelledLike(width, widest, job), `Make the rabbet ${size(widest)} wide`) : [],
             });
         },

@@ -38,7 +38,7 @@ beam. That is an **error**. A bearing under 3/8" is a **warning**: the least gap
             const rabbet = sides?.rabbet;
             const stock = bottom?.stock;
             const thickness = stock?.value.thickness?.value.ticks;
-            if (!rabbet || rabbet.value.edge !== 'lower' || rabbet.value.face !== 'back' || !bottom || bottom.place.value !== 'between-sides' || !stock || thickness === undefined) return;
+            if (!rabbet || rabbet.value.edge !== 'lower' || rabbet.value.face !== 'back' || bottom?.place.value !== 'between-sides' || thickness === undefined) return;
             const { height, heightAt } = rabbet.value;
             const ease = bottom.ease?.value ?? 0;
             const bearing = thickness - ease - height.ticks;
@@ -52,7 +52,7 @@ beam. That is an **error**. A bearing under 3/8" is a **warning**: the least gap
                 message: `${bearing > 0 ? `Only ${size(bearing)} of the bottom's edge bears against the side` : 'You will see up past the bottom through the groove'}: `
                     + `the rabbet is ${size(height.ticks)} high and the bottom ${size(thickness)} thick${eased}. `
                     + `${size(BEARING)} of bearing is the least${highest > 0 ? `: make the rabbet ${size(highest)} high at most` : ''}.`,
-                related: [{ at: stock.at, message: `the bottom is ${size(thickness)} thick` },
+                related: [{ at: stock!.at, message: `the bottom is ${size(thickness)} thick` },
                     ...bottom.ease ? [{ at: bottom.ease.at, message: `its back edges are eased ${size(ease)}` }] : []],
                 fixes: highest > 0 ? replacingAt(rabbet, heightAt, spelledLike(height, highest, job), `Make the rabbet ${size(highest)} high`) : [],
             });

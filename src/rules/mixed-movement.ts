@@ -53,5 +53,5 @@ It is looked at where the room or the house says its \`seasons\`. Without \`goes
 });
 
 function woodOf(species: string | undefined): string {
-    return species === 'mdf' ? 'fiberboard' : (species ?? '').replaceAll('-', ' ');
+    return species === 'mdf' ? 'fiberboard' : species!.replaceAll('-', ' ');
 }

@@ -34,7 +34,7 @@ A nail of 1 1/2" through a 3/4" cleat into a 3/4" side reaches the face. One of 
             const nails = cleats?.nails;
             const cleat = cleats?.thickness?.value.ticks;
             const side = sides?.stock?.value.thickness?.value.ticks;
-            if (!nails || !sides?.stock || cleat === undefined || side === undefined) return;
+            if (!nails || cleat === undefined || side === undefined) return;
             const short = cleat + side - nails.value.length;
             if (short >= SHORT_OF_FACE) return;
             const size = sizesOf(job);
@@ -45,7 +45,7 @@ A nail of 1 1/2" through a 3/4" cleat into a 3/4" side reaches the face. One of 
                 message: `The nail ${short > 0 ? `stops only ${size(short)} short of` : short === 0 ? 'reaches' : `comes ${size(-short)} out of`} the face of the side: `
                     + `${size(nails.value.length)} through a cleat of ${size(cleat)} into a side of ${size(side)}. `
                     + (right === undefined ? `${size(longest)} is the longest.` : `Use ${size(right)}.`),
-                related: [{ at: sides.stock.at, message: `the side is ${size(side)} thick` }],
+                related: [{ at: sides!.stock!.at, message: `the side is ${size(side)} thick` }],
                 fixes: usingNail(nails, right, job),
             });
         },

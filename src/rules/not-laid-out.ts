@@ -1,6 +1,6 @@
 import { perimetersOf } from '../job/perimeters.ts';
 import type { Layout } from '../ceiling/model.ts';
-import type { Room } from '../job/model.ts';
+import type { Grid, Room } from '../job/model.ts';
 import { outlineOf } from '../job/outline.ts';
 import type { Source } from '../provenance/source.ts';
 import { defineRule } from './rule.ts';
@@ -27,13 +27,13 @@ not overlooked it is reported once, at the beams; what has to be fixed is report
     basis: 'How this program works.',
     check: {
         room({ layout }, report) {
-            const beams = layout.room.grid?.beams;
-            if (layout.ceiling || !beams || !saysEnough(layout.room)) return;
+            const { room, room: { grid } } = layout;
+            if (layout.ceiling || !grid?.beams || !saysEnough(room, grid)) return;
             const reason = reasonElsewhere(layout);
             if (!reason) return;
             report({
-                at: beams.at,
-                message: `${layout.room.title ?? layout.room.name} is not laid out, so it has no pieces: ${reason.words}. Fix that first.`,
+                at: grid.beams.at,
+                message: `${room.title ?? room.name} is not laid out, so it has no pieces: ${reason.words}. Fix that first.`,
                 related: [{ at: reason.at, message: 'it is here' }],
             });
         },
@@ -41,9 +41,9 @@ not overlooked it is reported once, at the beams; what has to be fixed is report
 });
 
 /** Whether everything is known that a room has to say itself. */
-function saysEnough({ walls, diagonals, grid }: Room): boolean {
-    const around = !grid || perimetersOf({ grid }).every(({ kind, stock, width }) => kind.value === 'none' || (kind.value === 'band' ? stock : width) !== undefined);
-    return Boolean(grid?.north && grid.east && grid.through && around && outlineOf({ walls, diagonals }));
+function saysEnough({ walls, diagonals }: Room, grid: Grid): boolean {
+    const around = perimetersOf({ grid }).every(({ kind, stock, width }) => kind.value === 'none' || (kind.value === 'band' ? stock : width) !== undefined);
+    return Boolean(grid.north && grid.east && grid.through && around && outlineOf({ walls, diagonals }));
 }
 
 /** What is wrong in another file, where nothing that is said of the room in its own already tells. */

@@ -6,6 +6,7 @@ import { grouped } from '../plain/groups.ts';
 import { capitalized, listed } from '../plain/words.ts';
 import { defineRule, type Found } from './rule.ts';
 import { changed, HALL } from './support/examples.ts';
+import { wordsOf } from './support/places.ts';
 
 const VERIFIED = changed(changed(HALL, '    through        north-south\n  }\n', `    through        north-south
   }
@@ -74,7 +75,7 @@ function foundOf(boards: readonly Dimension[], { grid, at }: Room, job: JobSetti
     });
     const again = least === 'verified' && boards.every(({ known }) => known === 'measured');
     return {
-        ...grid?.beams ? { at: grid.beams.at, ...grid.beams.via && { via: grid.beams.via } } : { at },
+        ...grid?.beams ? wordsOf(grid.beams) : { at },
         message: `${sentences.join(' ')} Measure ${again ? 'another one' : boards.length > 1 ? 'one of each' : 'one'} before anything is cut from ${boards.length > 1 ? 'them' : 'it'}.`,
     };
 }

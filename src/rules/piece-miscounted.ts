@@ -1,6 +1,6 @@
 import { blockOf } from '../job/parts-of.ts';
 import { perimetersOf } from '../job/perimeters.ts';
-import type { Layout } from '../ceiling/model.ts';
+import type { LaidOut } from '../ceiling/model.ts';
 import type { Fault, Miscount } from '../dryfit/model.ts';
 import type { Source } from '../provenance/source.ts';
 import { spokenName } from '../takeoff/ids.ts';
@@ -49,6 +49,6 @@ export function countWords({ kind, id, count, alike, part, noRoom }: Miscount): 
     }
 }
 
-function sourceOf({ room, ceiling }: Layout, part: Part): Source {
-    return ((part === 'band' ? perimetersOf(room)[0] : blockOf(ceiling?.beams?.profile, part)) ?? room.grid ?? room).at;
+function sourceOf({ room, ceiling }: LaidOut, part: Part): Source {
+    return ((part === 'band' ? perimetersOf(room)[0] : blockOf(ceiling.beams?.profile, part)) ?? ceiling.room.grid).at;
 }

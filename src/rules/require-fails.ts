@@ -38,7 +38,7 @@ What else goes wrong with the same argument is not reported as long as the requi
         section({ section: { profile } }, report) {
             for (const { at, holds, text, message, left, operator, right, via } of profile.requires) {
                 if (holds !== false) continue;
-                const found = left && operator && right ? `${left} is not ${inWords(operator)} ${right}` : `${text} does not hold`;
+                const found = left ? `${left} is not ${inWords(operator!)} ${right!}` : `${text} does not hold`;
                 report({
                     at, via,
                     message: `${profile.name} requires ${text}: ${found}${message ? ` (${message})` : ''}.`,

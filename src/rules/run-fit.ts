@@ -2,12 +2,12 @@ import type { LaidOut, Layout } from '../ceiling/model.ts';
 import type { DryFit } from '../dryfit/model.ts';
 import { findingOf, compareFindings, type Finding } from '../findings/finding.ts';
 import type { FileContent } from '../job/file.ts';
-import { sameSource, type Source } from '../provenance/source.ts';
+import { sameSource } from '../provenance/source.ts';
 import type { TakeOff } from '../takeoff/model.ts';
 import { marked } from './allowances.ts';
 import { RULES } from './index.ts';
 import { foundIn, type Located } from './sections.ts';
-import { isOneOf, moved, sitesOf, useOf, usesOf } from './sites.ts';
+import { moved, ownOfRoom, useOf, usesOf } from './sites.ts';
 
 /**
  * What the rules of the dry fit find in a room, as far as it stands in the room's own file; marked where a comment allows it.
@@ -15,8 +15,7 @@ import { isOneOf, moved, sitesOf, useOf, usesOf } from './sites.ts';
  */
 export function runFitRules(file: FileContent, layout: LaidOut, takeOff: TakeOff, fit: DryFit): Finding[] {
     const { room } = layout;
-    const uses = usesOf(layout), sites = uses.map(use => sitesOf(use.profile));
-    const isOwn = (at: Source): boolean => at.uri === file.uri && !sites.some(set => isOneOf(set, at));
+    const uses = usesOf(layout), isOwn = ownOfRoom(layout, file.uri, uses);
     const located: Located[] = [];
     for (const rule of RULES) rule.check.fit?.({ layout, fit, takeOff, job: room.job }, found => located.push({ rule, ...found }));
     const findings = located.map(one => moved(one, isOwn, isOwn, useOf(uses, one.at)?.at ?? room.at))

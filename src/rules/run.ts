@@ -11,7 +11,7 @@ import { notSupportedLayout } from './not-supported-layout.ts';
 import { partVanishes } from './part-vanishes.ts';
 import type { Checks, Report } from './rule.ts';
 import { foundIn, foundInherited, ownSection, type Located } from './sections.ts';
-import { isOneOf, moved, sitesOf, useOf, usesOf } from './sites.ts';
+import { isOneOf, moved, ownOfRoom, sitesOf, useOf, usesOf } from './sites.ts';
 
 /**
  * Everything the rules find in one file, in the order of the text; what a comment allows is marked so.
@@ -66,8 +66,7 @@ function inRoom(layout: Layout, uri: string): Located[] {
         return foundIn(section, room.job).filter(one => !foundInherited(one, base, room.job)).map(one => moved(one, isOwn, isOwn, at));
     });
     if (room.broken) return located;
-    const sites = uses.map(use => sitesOf(use.profile));
-    const isOwn = (at: Source): boolean => at.uri === uri && !sites.some(set => isOneOf(set, at));
+    const isOwn = ownOfRoom(layout, uri, uses);
     const ofRoom = gather((check, report) => check.room?.({ layout, job: room.job, pieces: () => piecesOf(layout) }, report));
     return [...located, ...ofRoom.map(one => moved(one, isOwn, isOwn, useOf(uses, one.at)?.at ?? room.at))];
 }

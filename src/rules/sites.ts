@@ -35,6 +35,12 @@ export function usesOf({ room, troubles }: Layout): Use[] {
     return uses;
 }
 
+/** Whether words of that file are the room's own, and none of a profile's: of these a room says some itself, `beams.bottom.closing swung`. */
+export function ownOfRoom({ room: { body } }: Layout, uri: string, uses: readonly Use[]): (at: Source) => boolean {
+    const sites = uses.map(use => sitesOf(use.profile));
+    return at => at.uri === uri && (body !== undefined && contains(body, at) || !sites.some(set => isOneOf(set, at)));
+}
+
 /** The use whose profile says these words: one of a line of its own before the grid's; a line that only holds the sides down otherwise says nothing else. */
 export function useOf(uses: readonly Use[], at: Source): Use | undefined {
     return uses.findLast(use => !use.heldDown && isOneOf(sitesOf(use.profile), at)) ?? uses[0];

@@ -28,9 +28,10 @@ the crossing, at 56 1/2". A band or a half beam along a wall is spliced behind a
     basis: 'Common practice, no source.',
     check: {
         room({ layout: { ceiling, room }, job }, report) {
+            if (!ceiling) return;
             const size = sizesOf(job);
-            for (const wall of ceiling?.walls ?? []) {
-                const own = ceiling!.around[wall.name], meeting = crossingsOn(wall, ceiling!.lines), what = own?.kind === 'band' ? 'band' : 'half beam';
+            for (const wall of ceiling.walls) {
+                const own = ceiling.around[wall.name], meeting = crossingsOn(wall, ceiling.lines), what = own?.kind === 'band' ? 'band' : 'half beam';
                 for (const { at, said, tape } of own?.splices ?? []) {
                     const isHidden = meeting.some(({ at: center, line }) => Math.abs(center - at) * 2 <= line.high - line.low);
                     if (!said || !tape || meeting.length === 0 || isHidden) continue;
@@ -45,8 +46,8 @@ the crossing, at 56 1/2". A band or a half beam along a wall is spliced behind a
                     });
                 }
             }
-            for (const line of ceiling?.lines ?? []) {
-                const crossing = crossingLines(ceiling!, line);
+            for (const line of ceiling.lines) {
+                const crossing = crossingLines(ceiling, line);
                 for (const { at, said, tape } of line.splices) {
                     if (!said || !tape || crossing.length === 0 || crossing.some(({ low, high }) => low <= at && at <= high)) continue;
                     const nearest = [...crossing].sort((a, b) => Math.abs(centerOf(a) - at) - Math.abs(centerOf(b) - at))[0]!;

@@ -1,4 +1,3 @@
-import type { Profile } from '../job/model.ts';
 import { grouped } from '../plain/groups.ts';
 import { closingPieces } from '../putup/closing/pieces.ts';
 import type { Closing } from '../takeoff/closing/pieces.ts';
@@ -10,6 +9,7 @@ import { defineRule } from './rule.ts';
 import { bottomsNamed } from './support/closing-words.ts';
 import { changed, HALL_WITH_BAND } from './support/examples.ts';
 import { replacing } from './support/fixes.ts';
+import { wordsOf } from './support/places.ts';
 import { sizesOf } from './support/words.ts';
 
 const wrong = changed(changed(HALL_WITH_BAND, 'bottom { stock poplar-1x4 }', 'bottom { stock poplar-1x4; biscuits 1 x #20; closing sprung }'),
@@ -43,7 +43,7 @@ strain 1 %). Try it on a scrap of the same board, with hands and faces out of it
                 const worst = [...own].sort((a, b) => b.ofBreaking - a.ofBreaking)[0]!, { ofBreaking, force, least, species, closing: { piece } } = worst;
                 const size = sizesOf(job), share = Math.round(ofBreaking * 100), breaks = ofBreaking > 1;
                 report({
-                    ...placeOf(worst.bottom), severity: breaks ? 'error' : 'warning',
+                    ...wordsOf(worst.bottom.closing!), severity: breaks ? 'error' : 'warning',
                     message: `The bottom of ${bottomsNamed([piece])}, ${size(piece.cutOverall)} long, ${breaks ? 'would break' : 'is strained too far'} when it is sprung in: `
                         + `${share} % of the strain that ${species} breaks at, half of which is the most it should have, and some ${forceWords(force, job.show.value)} in its middle. `
                         + `About ${size(roundUp(least, TICKS_PER_INCH / 2))} is the shortest that may be sprung. Open its slots to the back instead.${othersWords(own.map(({ closing }) => closing))}`,
@@ -54,9 +54,6 @@ strain 1 %). Try it on a scrap of the same board, with hands and faces out of it
     },
 });
 
-function placeOf({ closing }: NonNullable<Profile['bottom']>) {
-    return { at: closing!.at, ...closing!.via && { via: closing!.via } };
-}
 function othersWords({ length }: readonly Closing[]): string {
     return length === 1 ? '' : ` The same goes for ${length - 1} more.`;
 }

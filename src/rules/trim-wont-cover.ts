@@ -85,8 +85,7 @@ function lookAt(section: Section, job: JobSettings, report: Report): void {
     const lap = trimHeight.ticks - gap;
     if (lap >= LAP) return;
     const size = sizesOf(job);
-    const rip = profile.trim?.rip;
-    const widest = profile.trim?.stock?.value.width?.value.ticks ?? 0;
+    const { rip, stock } = profile.trim!, widest = stock?.value.width?.value.ticks ?? 0;
     const side = section.isOther ? 'the other side' : 'the side';
     const laps = lap > 0 ? `laps ${side} only ${size(lap)}` : lap < 0 ? `stops ${size(-lap)} short of ${side}` : `only just reaches ${side}`;
     const trimWords = `the trim is ${size(trimHeight.ticks)} high`;

@@ -1,5 +1,6 @@
 import { defineRule } from './rule.ts';
 import { changed } from './support/examples.ts';
+import { wordsOf } from './support/places.ts';
 import { sizesOf } from './support/words.ts';
 
 const wrong = `edition 1
@@ -40,7 +41,7 @@ Whether what is wrapped may be touched, nailed to or closed in is for a licensed
             if (!top || over === undefined || over <= 0) return;
             const stops = isCleat ? `cleats, ${size(cleatThickness.ticks)} thick beside ${size(beside)} of clearance, begin` : 'bottom begins';
             report({
-                at: wraps.at, ...wraps.via && { via: wraps.via },
+                ...wordsOf(wraps),
                 message: `What it wraps hangs down ${size(height.ticks)}, and the ${stops} ${size(top.ticks)} down: ${size(over)} too high. `
                     + `The beam has to be ${size(over)} deeper${isCleat ? `, or the clearance ${size(cleatThickness.ticks)} a side` : ''}.`,
                 related: sides?.stock ? [{ at: (sides.rip ?? sides.stock).at, message: 'the sides make the depth' }] : [],

@@ -1,11 +1,11 @@
 import { expect, test } from 'vitest';
 import type { Ceiling, Layout, Line } from '../../src/ceiling/model.ts';
-import type { Clash, Miscount, Misfit } from '../../src/dryfit/model.ts';
+import type { Clash, Fault, Miscount, Misfit } from '../../src/dryfit/model.ts';
 import { inches } from '../../src/quantity/rational.ts';
 import { cofferWords } from '../../src/rules/coffer-off-size.ts';
 import { isRounded, jointWords } from '../../src/rules/joint-opens.ts';
 import { notSupportedLayout } from '../../src/rules/not-supported-layout.ts';
-import { countWords } from '../../src/rules/piece-miscounted.ts';
+import { countWords, isMiscount } from '../../src/rules/piece-miscounted.ts';
 import { overlapWords } from '../../src/rules/pieces-overlap.ts';
 import { explainRule } from '../../src/rules/reference.ts';
 import { ruleNamed } from '../../src/rules/index.ts';
@@ -65,6 +65,7 @@ test('pieces in each other, undersides and coffers that are off', () => {
 test('a place without its piece, a piece twice, a piece without a place', () => {
     const words = (of: Partial<Miscount>): string => countWords({ kind: 'missing', id: 'den.trim-1-north', part: 'trim', piece: undefined, count: 0, noRoom: false, alike: [], ...of });
     const names = ['den.trim-1-south', 'den.trim-1-east', 'den.trim-1-west'];
+    expect((['missing', 'doubled', 'no-place', 'misfit', 'underside', 'coffer'] as const).map(kind => isMiscount({ kind } as Fault))).toEqual([true, true, true, false, false, false]);
     expect(words({})).toBe(`Trim 1-north is missing in the cut list: the layout has a place for it. ${FAULT_OF_THE_LIST}`);
     expect(words({ alike: names.slice(0, 2), noRoom: true })).toBe('Trim 1-north, trim 1-south and trim 1-east are missing in the cut list: the layout has a place for them. '
         + 'Between lines that stand so close there is no room for any: set them farther apart.');
