@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { house, tooWide } from './house.ts';
+import { house, signedJob, tooWide } from './house.ts';
 import { repositoryOf, type Files } from './repository.ts';
 import { cofferwright } from './world.ts';
 
@@ -62,6 +62,32 @@ describe('a change order', () => {
         expect(page).toContain('Draft, not to be signed');
         expect(page).not.toContain('For the client: name and signature');
         expect(err).toContain('The change order of Plum Street 4 is a draft');
+    });
+
+    test('is added to the contract to date, where one says it', async () => {
+        const amounts = (page: string): string[] => [...page.matchAll(/<th[^>]*>(The contract[^<]*)<\/th><td[^>]*>([^<]*)<|<th[^>]*>This change<\/th><td[^>]*>([^<]*)</g)].map(([, what, amount, change]) => (what === undefined ? change! : `${what} ${amount!}`));
+        const signed = { ...house, 'job.coffer': signedJob }, { page } = await ordered([signed, finer(signed)]), [change, before, after] = amounts(page);
+        expect(before).toBe('The contract to date $8,333.33');
+        const cents = (words: string): number => Number(/[\d,]+\.\d\d/.exec(words)![0].replaceAll(/[,.]/g, ''));
+        expect(cents(after!) - cents(before!)).toBe(cents(change!));
+    });
+
+    test('is none the less to be signed where pieces that are cut are wanted otherwise by it: that is in its price', async () => {
+        const cut = (files: Files): Files => ({ ...files, 'den.coffer': files['den.coffer']!.replace('use pine-1x8', 'use pine-1x6, pine-1x8').replace('  grid {', `  measured {
+    cut  12' of pine-1x6 into bottom-A-1 at 3' 8 11/16"
+    cut  12' of pine-1x6 into bottom-2 at 10' 0 1/2"
+  }
+
+  grid {`) });
+        const all = { ...house, 'rates.coffer': readFileSync('examples/rates.coffer', 'utf8') };
+        const plain = await ordered([all, finer(all)]), kept = await ordered([cut(all), finer(cut(all))]);
+        expect([plain.code, plain.err]).toEqual([0, '']);
+        expect([kept.code, kept.err]).toEqual([0, expect.stringMatching(/^\d pieces? that (is|are) cut (is|are) wanted otherwise by this change, or no more: that is in its price/)]);
+        expect(kept.page).toContain('For the client: name and signature');
+        // a name that is wrong in both states is no part of the change
+        const wrong = (files: Files): Files => ({ ...files, 'den.coffer': files['den.coffer']!.replace('into bottom-2', 'into botom-2') });
+        const both = await ordered([wrong(cut(all)), wrong(finer(cut(all)))]);
+        expect([both.code, both.page.includes('Draft, not to be signed')]).toEqual([1, true]);
     });
 
     test('has a line for how long its price holds, where the bid does not say it', async () => {

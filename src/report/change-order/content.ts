@@ -2,7 +2,8 @@ import type { Ceiling } from '../../ceiling/model.ts';
 import type { Changes, HouseChange, LineChange, RoomChange } from '../../changes/model.ts';
 import { drawPlan, FIRST_SHEET, markChanged, sheetAfter, withNotice, type Sheet } from '../../drawing/index.ts';
 import { layoutOf } from '../../pipeline/inspect.ts';
-import { printMoney } from '../../quantity/money.ts';
+import { toDate } from '../../billing/to-date.ts';
+import { printMoney, roundMoney } from '../../quantity/money.ts';
 import { Rational } from '../../quantity/rational.ts';
 import { cautionsForClient } from '../bid/cautions.ts';
 import { bidsOf } from '../bid/content.ts';
@@ -57,8 +58,7 @@ function changeOrderContent(house: HouseChange, { number, date, reason }: Order,
         price: [
             { what: 'This change', amount: differenceText(total, estimate.currency), strong: true },
             ...days === undefined ? [] : [{ what: 'Working days', amount: daysChange(days), strong: false }],
-            { what: 'All of the work, as priced before', amount: printMoney(comparison.total.before, estimate.currency), strong: false },
-            { what: 'All of the work, with this change', amount: printMoney(comparison.total.before.add(total), estimate.currency), strong: false },
+            ...sumLines(after, comparison.total.before, total),
         ],
         terms: [
             // where the bid does not say how long, somebody fills it in
@@ -68,6 +68,13 @@ function changeOrderContent(house: HouseChange, { number, date, reason }: Order,
         cautions: cautionsForClient(rooms.flatMap(({ after: now }) => (now && layoutOf(now.room).ceiling) ?? [])),
         drawings: drawingsOf(rooms.flatMap(room => statesOf(room, number))).map(sheet => withNotice(sheet, draft.length > 0 ? [DRAFT] : [])),
     };
+}
+
+/** Where a contract says what was agreed to date, in the same money, that is what the change is added to; else what all of it came to before. */
+function sumLines({ job: { contract }, priced: { estimate: { currency } } }: NonNullable<HouseChange['after']>, before: Rational, total: Rational): ChangeOrderContent['price'] {
+    const agreed = contract && toDate(contract), line = (what: string, amount: Rational) => ({ what, amount: printMoney(amount, currency), strong: false });
+    if (agreed?.currency === currency) return [line('The contract to date', agreed.sum), line('The contract with this change', agreed.sum.add(roundMoney(total, currency)))];
+    return [line('All of the work, as priced before', before), line('All of the work, with this change', before.add(total))];
 }
 
 function titleOfRoom({ before, after }: RoomChange): string {
