@@ -73,12 +73,11 @@ describe('a change order', () => {
     });
 
     test('is none the less to be signed where pieces that are cut are wanted otherwise by it: that is in its price', async () => {
-        const cut = (files: Files): Files => ({ ...files, 'den.coffer': files['den.coffer']!.replace('use pine-1x8', 'use pine-1x6, pine-1x8').replace('  grid {', `  measured {
-    cut  12' of pine-1x6 into bottom-A-1 at 3' 8 11/16"
-    cut  12' of pine-1x6 into bottom-2 at 10' 0 1/2"
-  }
-
-  grid {`) });
+        const list = JSON.parse((await cofferwright(repositoryOf([house]), ['cut-list', '--format', 'json'])).out) as { pieces: { id: string; overall: { text: string } }[] };
+        const record = ['bottom-A-1', 'bottom-2'].map(name => `    cut  12' of pine-1x6 into ${name} at ${list.pieces.find(({ id }) => id === `den.${name}`)!.overall.text}\n`).join('');
+        const cut = (files: Files): Files => ({
+            ...files, 'den.coffer': files['den.coffer']!.replace('use pine-1x8', 'use pine-1x6, pine-1x8').replace('  grid {', `  measured {\n${record}  }\n\n  grid {`),
+        });
         const all = { ...house, 'rates.coffer': readFileSync('examples/rates.coffer', 'utf8') };
         const plain = await ordered([all, finer(all)]), kept = await ordered([cut(all), finer(cut(all))]);
         expect([plain.code, plain.err]).toEqual([0, '']);
