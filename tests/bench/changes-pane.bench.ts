@@ -8,7 +8,7 @@ import { fileURLToPath, pathToFileURL } from 'node:url';
 import { readStored } from '../../src/extension/stored-files.ts';
 import type { ChangesContent } from '../../src/pages/changes/content.ts';
 import { OLD_FILES, OLD_STATE, PANE_CONTENT, PANE_SHOWS, type OldFilesParams, type OldFilesResult, type OldStateParams, type OldStateResult, type PaneContentParams } from '../../src/server/messages.ts';
-import { bundledServer, Client } from '../server/client.ts';
+import { Client } from '../server/client.ts';
 import { madeHouse } from './made-house.ts';
 import { median } from './spread.ts';
 
@@ -24,7 +24,7 @@ export default async function measure(keep: (figures: Record<string, number>) =>
 }
 
 async function measured(rooms: number, commits: number): Promise<Record<string, number>> {
-    const client = new Client(await bundledServer()), house = join(realpathSync(client.folder), 'house');
+    const client = new Client(fileURLToPath(new URL('../../dist/server/main.cjs', import.meta.url))), house = join(realpathSync(client.folder), 'house');
     try {
         for (const { path, text } of madeHouse(rooms)) write(join(house, path.replace('/house/', '')), text);
         const hash = history(house, commits), top = pathToFileURL(house).href;

@@ -88,7 +88,7 @@ function find(kind: 'plan' | 'view', key: string, words: string, what: string): 
 
 function cut({ cut: rows }: FoundContent): Html | '' {
     if (rows.length === 0) return '';
-    return html`<section aria-labelledby="cut-title"><h2 id="cut-title">${t('Cut already')}</h2><ul class="cut">${rows.map(({ name, length, fate, worth, saved }) => html`<li><b>${name}</b> ${length}: ${fate}${worth ? html` <span class="soft">${saved ? t('its wood {0}, saved {1}', worth, saved) : worth}</span>` : ''}</li>`)}</ul></section>`;
+    return html`<section aria-labelledby="cut-title"><h2 id="cut-title">${t('Cut already')}</h2><ul class="cut">${rows.map(({ name, length, fate, worth, saved }) => html`<li><b>${name}</b> ${length}: ${fate}${worth ? html`; <span class="soft">${saved ? t('its wood {0}, saved {1}', worth, saved) : worth}</span>` : ''}</li>`)}</ul></section>`;
 }
 
 function price({ price: rows, lacks }: FoundContent): Html | '' {

@@ -25,4 +25,4 @@ export function useFix(board: CutBoard, name: CutName, { into, how }: Use, job: 
 }
 
 /** Where nothing of its room is best made from it. */
-export const USELESS = 'No piece of this room that is still to be cut comes out of it: `compare` looks in the other rooms of the house.';
+export const USELESS = 'No piece of this room that is still to be cut comes out of it. Whether another room of the house has a use for it is told by `compare`, and in the pane of changes.';
