@@ -110,6 +110,16 @@ describe('an invoice', () => {
         expect(page).toContain('Draft, not to be signed');
         expect(page).not.toContain('name and signature');
         expect((await run(signed('change     1', 'change     2'), '--format', 'html')).code).toBe(1);
+        // and so is its PDF, the same each time
+        const { cwd } = await run({ ...tooWide, 'job.coffer': signedJob }, '--format', 'pdf'), pdf = readFileSync(join(cwd, 'invoices/invoice-3-plum-street-4.pdf'));
+        await cofferwright(cwd, ['invoice', '--number', '3', '--out', 'again']);
+        expect(Buffer.compare(pdf, readFileSync(join(cwd, 'again/invoice-3-plum-street-4.pdf')))).toBe(0);
+        if (hasPoppler()) {
+            const words = wordsOf(pdf).join(' ').replace(/\s+/g, ' ');
+            expect(words).toContain('Draft of invoice 3: Plum Street 4');
+            expect(words).toContain('Draft, not to be signed');
+            expect(words).not.toContain('name and signature');
+        }
     });
 
     test('a phase that is known by what is cut is done as far as that', async () => {
