@@ -111,9 +111,9 @@ describe('an invoice', () => {
         expect(page).not.toContain('name and signature');
         expect((await run(signed('change     1', 'change     2'), '--format', 'html')).code).toBe(1);
         // and so is its PDF, the same each time
-        const { cwd } = await run({ ...tooWide, 'job.coffer': signedJob }, '--format', 'pdf'), pdf = readFileSync(join(cwd, 'invoices/invoice-3-plum-street-4.pdf'));
-        await cofferwright(cwd, ['invoice', '--number', '3', '--out', 'again']);
-        expect(Buffer.compare(pdf, readFileSync(join(cwd, 'again/invoice-3-plum-street-4.pdf')))).toBe(0);
+        const printed = await run({ ...tooWide, 'job.coffer': signedJob }, '--format', 'pdf'), pdf = readFileSync(join(printed.cwd, 'invoices/invoice-3-plum-street-4.pdf'));
+        await cofferwright(printed.cwd, ['invoice', '--number', '3', '--out', 'again']);
+        expect(Buffer.compare(pdf, readFileSync(join(printed.cwd, 'again/invoice-3-plum-street-4.pdf')))).toBe(0);
         if (hasPoppler()) {
             const words = wordsOf(pdf).join(' ').replace(/\s+/g, ' ');
             expect(words).toContain('Draft of invoice 3: Plum Street 4');
