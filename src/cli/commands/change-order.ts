@@ -1,7 +1,7 @@
 import { printedChangeOrder } from '../../pages/change-order/printed.ts';
 import { printMoney } from '../../quantity/money.ts';
 import { changeOrders, type ChangeOrderContent, type Order } from '../../report/change-order/content.ts';
-import { addressOf, fileNameOfHouse, titleOf } from '../../report/house.ts';
+import { addressOf, fileNameOfHouse, titleOf, type RoomPieces } from '../../report/house.ts';
 import { fileName } from '../../text/file-name.ts';
 import { isHalfKnown } from '../../changes/rooms.ts';
 import { isSound } from '../../pipeline/standing.ts';
@@ -62,8 +62,11 @@ function keyOf({ rule, message }: { readonly rule: string; readonly message: str
 
 /** Both states can be built as they are drawn, and all of them is worked out. */
 function isFit({ before, after }: Compared, open: ReadonlySet<string>): boolean {
-    return [...before.rooms, ...after.rooms.map(room => ({ ...room, standing: { ...room.standing, errors: room.standing.errors.filter(one => !open.has(keyOf(one))) } }))]
-        .every(({ takeOff, standing }) => takeOff !== undefined && isSound(standing));
+    const passed = ({ standing, ...room }: RoomPieces): RoomPieces => {
+        const errors = standing.errors.filter(one => !open.has(keyOf(one)));
+        return { ...room, standing: { ...standing, errors } };
+    };
+    return [...before.rooms, ...after.rooms.map(passed)].every(({ takeOff, standing }) => takeOff !== undefined && isSound(standing));
 }
 
 /** The library that writes PDF is large, so it is read only when it is wanted. */
