@@ -73,7 +73,7 @@ function changeOrderContent(house: HouseChange, { number, date, reason }: Order,
 /** Where a contract says what was agreed to date, in the same money, that is what the change is added to; else what all of it came to before. */
 function sumLines({ job: { contract }, priced: { estimate: { currency } } }: NonNullable<HouseChange['after']>, before: Rational, total: Rational): ChangeOrderContent['price'] {
     const agreed = contract && toDate(contract), line = (what: string, amount: Rational) => ({ what, amount: printMoney(amount, currency), strong: false });
-    if (agreed?.currency === currency) return [line('The contract to date', agreed.sum), line('The contract with this change', agreed.sum.add(roundMoney(total, currency)))];
+    if (agreed?.currency === currency) return [line('The contract to date', agreed.sum), line('The contract with this change', agreed.sum.add(roundMoney(total)))];
     return [line('All of the work, as priced before', before), line('All of the work, with this change', before.add(total))];
 }
 
