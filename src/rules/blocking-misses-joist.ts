@@ -3,7 +3,7 @@ import type { JobSettings } from '../job/model.ts';
 import { PLURAL } from '../job/part.ts';
 import { capitalized, counted, listed } from '../plain/words.ts';
 import type { Ticks } from '../quantity/ticks.ts';
-import { OFF_EDGE, reachAlong, type Held } from '../takeoff/holding.ts';
+import { abreast, OFF_EDGE, reachAlong, type Held } from '../takeoff/holding.ts';
 import { defineRule, type Found } from './rule.ts';
 import { changed, HALL } from './support/examples.ts';
 import { heldBeams, WAY, WAYS, type HeldBeam } from './support/joist-words.ts';
@@ -31,7 +31,8 @@ which is 1 3/4" for blocking of 3 1/2" and a joist of 1 1/2". Joists 16" apart, 
 a line to 77", where there is a joist. Or move the line, cross-block between the joists, or add backing before the ceiling is closed.
 
 A short piece of blocking across the joists that lies between two of them finds none either. Where a joist is missing, so that blocking
-runs farther from one screw to the next than the joists are apart and than the profile's screws are, it is a **warning**.
+runs farther from one screw to the next than the joists are apart and than the profile's screws are, it is a **warning**. So it is where
+a narrow piece, as that of a half beam, crosses one joist alone: it hangs by a single screw, and can turn about it.
 
 What was found to differ from the row is said by \`joist\`. What the joists themselves can carry is not computed: that is for licensed
 people and the local code to say.`,
@@ -46,6 +47,8 @@ people and the local code to say.`,
                 const none = held.filter(({ finds }) => finds.length === 0);
                 if (none.length > 0) report({ ...words, ...whereNone(none, none.length === held.length, beam, job) });
                 const farApart = held.filter(({ finds, isFarApart }) => finds.length > 0 && isFarApart);
+                const single = held.filter(hangsByOne);
+                if (single.length > 0) report({ ...words, severity: 'warning', message: wordsOfOne(single, beam, size) });
                 for (const { piece, open: { from, to } } of farApart.slice(0, MOST_TOLD)) {
                     report({
                         ...words, severity: 'warning',
@@ -56,6 +59,17 @@ people and the local code to say.`,
         },
     },
 });
+
+/** It crosses one joist, and is too narrow for two screws side by side there. What is far from one screw to the next besides is told of that. */
+function hangsByOne({ piece, finds, isFarApart }: Held): boolean {
+    return finds.length === 1 && !finds[0]!.along && abreast(piece) === 1 && !isFarApart;
+}
+
+function wordsOfOne(single: readonly Held[], { name, held }: HeldBeam, size: (ticks: Ticks) => string): string {
+    const [{ piece, finds: [found] }] = single as [Held], others = single.length - 1, all = single.length === held.length;
+    return `The blocking of ${name}${all || piece.bay === null ? '' : ` in bay ${piece.bay}`} hangs by a single screw, into the joist at ${size(Math.round(found!.joist.center))}: it is ${size(piece.width)} wide, too narrow for two side by side, `
+        + `and can turn about it.${others > 0 ? ` So ${others === 1 ? 'does one more piece' : `do ${others} more pieces`} of it.` : ''} ${capitalized(WAYS)}.`;
+}
 
 /** Less than this is rounding. */
 const TELLS = 20;
