@@ -11,5 +11,5 @@ interface Times extends Published {
 export const CLAMPED: Times = { clamped: [30, 60], rest: 24, source: 'Franklin International, gluing guide for its wood glues, clamping', mark: 'read' };
 /** What shows that it is closed in time, whatever the minutes: the film still liquid when pressure comes on. */
 export const IN_TIME: Published = { source: 'Franklin Adhesives & Polymers, questions on wood adhesives: open time', mark: 'read' };
-/** From spreading to closing the joint. No sheet with this figure could be read: it is the usual one. */
-export const OPEN: Times = { open: 5, source: 'usual for aliphatic carpenter\'s glue', mark: 'from memory' };
+/** From spreading to closing the joint. Of sheets of single glues none with this figure could be read; the table stands for the kind. */
+export const OPEN: Times = { open: 5, source: 'table of glues by kind in a handbook on biscuit joiners, yellow polyvinyl acetate', mark: 'read second-hand' };

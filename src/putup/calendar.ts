@@ -5,9 +5,14 @@ import { TICKS_PER_FOOT } from '../quantity/ticks.ts';
 import type { Hours } from './hours.ts';
 import type { PutUp, Step } from './model.ts';
 import type { Held } from './said.ts';
+import { stepsOfPieces } from './steps-of-pieces.ts';
 
 /** When a step is done: from which day to which, counted from 1, and by which crew. */
-export interface Shift { readonly first: number; readonly last: number; readonly crew: number }
+export interface Shift {
+    readonly first: number; readonly last: number; readonly crew: number;
+    /** Minutes of work since the first morning. */
+    readonly from: Rational; readonly to: Rational;
+}
 
 /** Nearer than this two crews are in each other's way. Common practice, no source. */
 const ELBOW = 4 * TICKS_PER_FOOT;
@@ -21,17 +26,18 @@ type RoomDone = (room: RoomBefore) => number | undefined;
 
 /**
  * The days of every step, for so many crews that share the people equally. One crew takes the steps as they come. Of several, whoever is free takes the first
- * step whose pieces have all before them that they need, that is not said to wait for a later day, and that is not where another crew works. Without a
+ * step whose pieces have all before them that they need and that they keep in turn with (see in-turn.ts), that is not said to wait for a later day, and that
+ * is not where another crew works. Without a
  * break: a step goes on the next morning where the day is over. Nothing where it is not known how many people work.
  */
 export function calendarOf(
-    { steps, before, begin }: Pick<PutUp, 'steps' | 'before' | 'begin'>, { layout, steps: minutes, finish, crew }: Hours, crews: number,
+    { steps, before, inTurn, begin }: Pick<PutUp, 'steps' | 'before' | 'inTurn' | 'begin'>, { layout, steps: minutes, finish, crew }: Hours, crews: number,
     roomDone: RoomDone = () => undefined,
 ): Calendar {
     const shifts = new Map<number, Shift>();
     if (!crew) return { shifts, done: null };
     const { people, day } = crew, count = Math.max(1, Math.min(crews, people)), pace = new Rational(people).div(count);
-    const waits = waitsOf(steps, before), ends = new Map<number, Rational>();
+    const waits = waitsOf({ steps, before, inTurn }), ends = new Map<number, Rational>();
     const dayOf = ({ notBefore, waits: others }: Held): number => Math.max(notBefore ?? 1, ...others.map(wait => (wait.kind === 'room' ? (roomDone(wait.room.value) ?? 0) + 1 : 1)));
     const morning = (held: Held): Rational => day.mul(dayOf(held) - 1), mornings = new Map(steps.map(step => [step.number, morning(step)]));
     const start = morning(begin).add(layout.div(people)), free = Array.from({ length: count }, () => start);
@@ -52,7 +58,7 @@ export function calendarOf(
         busy[own] = step;
         ends.set(step!.number, end);
         const last = lastDay(end, day);
-        shifts.set(step!.number, { first: Math.min(last, now.div(day).floor().valueOf() + 1), last, crew: own + 1 });
+        shifts.set(step!.number, { first: Math.min(last, now.div(day).floor().valueOf() + 1), last, crew: own + 1, from: now, to: end });
     }
     const up = [...ends.values()].reduce((latest, end) => (end.compare(latest) > 0 ? end : latest), start);
     return { shifts, done: lastDay(up.add(finish.div(people)), day) };
@@ -63,9 +69,9 @@ function lastDay(end: Rational, day: Rational): number {
     return Math.max(1, end.div(day).ceil().valueOf());
 }
 
-/** The steps that each has to wait for. */
-function waitsOf(steps: readonly Step[], before: PutUp['before']): ReadonlyMap<number, ReadonlySet<number>> {
-    const stepOf = new Map(steps.flatMap(({ number, placings }) => placings.map(({ piece }) => [piece.id, number] as const)));
+/** The steps that each has to wait for: for what it needs, and for what several crews keep in turn. */
+export function waitsOf({ steps, before, inTurn }: Pick<PutUp, 'steps' | 'before' | 'inTurn'>): ReadonlyMap<number, ReadonlySet<number>> {
+    const stepOf = stepsOfPieces(steps);
     const waits = new Map<number, Set<number>>(steps.map(({ number }) => [number, new Set()]));
     // what stands for many pieces waits for all of theirs
     const knots = new Map<string, Set<number>>();
@@ -78,6 +84,7 @@ function waitsOf(steps: readonly Step[], before: PutUp['before']): ReadonlyMap<n
         if (to === undefined) continue;
         for (const from of stepOf.has(first) ? [stepOf.get(first)!] : knots.get(first) ?? []) if (from !== to) waits.get(to)!.add(from);
     }
+    for (const { first, then } of inTurn) waits.get(then)!.add(first);
     return waits;
 }
 

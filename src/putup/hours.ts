@@ -3,6 +3,7 @@ import type { LaborLine } from '../estimate/model.ts';
 import { atKey } from '../plain/at-key.ts';
 import { Rational } from '../quantity/rational.ts';
 import type { PutUp } from './model.ts';
+import { stepsOfPieces } from './steps-of-pieces.ts';
 
 /** What a room takes, step by step, by the rates of its labor: minutes of one person. */
 export interface Hours {
@@ -20,7 +21,7 @@ export interface Hours {
 export function hoursOf(room: PricedRoom, { steps }: PutUp): Hours | undefined {
     const { labor } = room.ceiling.room.rates, timed = timedWork(room, labor);
     if (timed.length === 0) return undefined;
-    const stepOf = new Map(steps.flatMap(step => step.placings.map(({ piece }) => [piece.id, step.number] as const))), byStep = new Map<number, Rational>();
+    const stepOf = stepsOfPieces(steps), byStep = new Map<number, Rational>();
     let layout = new Rational(0), finish = new Rational(0);
     for (const { of, minutes: usual, detail } of timed) {
         const minutes = isUnfamiliar(detail, labor) ? usual.add(usual.mul(labor.unfamiliar!.value.share)) : usual;

@@ -88,6 +88,15 @@ export interface Step {
 export type StepKind = 'panel' | 'blocking' | 'spacers' | 'first-bay' | 'sides' | 'bottoms' | 'moldings' | 'band' | 'trim';
 export interface Spot { readonly kind: 'line' | 'coffer' | 'wall'; readonly name: string }
 
+/**
+ * Two steps, by their numbers, that several crews keep in this order: for what is needed alone the second could be done before the first.
+ *
+ * - `in-the-way`: a piece of the second, were it up, would be in the way of one of the first.
+ * - `biscuits`: a piece of the second comes onto biscuits of one of the first, and not the other way round.
+ * - `first-bay`: nothing that is cut beyond the first bay goes up before that is measured.
+ */
+export interface InTurn { readonly first: number; readonly then: number; readonly why: 'in-the-way' | 'biscuits' | 'first-bay' }
+
 /** Pieces each of which has to be there before the next, and the last before the first: none of them can be put up. */
 export type Cycle = readonly Before[];
 
@@ -96,6 +105,8 @@ export interface PutUp {
     /** What all of the room waits for, setting out too. */
     readonly begin: Pick<Step, 'notBefore' | 'waits'>;
     readonly before: readonly Before[];
+    /** Steps that several crews keep in their order besides: see in-turn.ts. None where the text says one crew, which does all in their order. */
+    readonly inTurn: readonly InTurn[];
     /** Where there is one, nothing that follows from its pieces is in the steps. */
     readonly cycle: Cycle | null;
     /** Names of pieces that no step puts up: those of the cycle, and what has to wait for them. */

@@ -8,6 +8,7 @@ import type { ClosingWays } from './motion/closing-ways.ts';
 import type { Path, Placing } from './model.ts';
 import { besideMoves } from './motion/moves.ts';
 import { roundabout, wayAround } from './motion/around.ts';
+import { hitOn } from './motion/clear.ts';
 import { metBy, wallsMet } from './motion/slices.ts';
 import { planIn } from './motion/way-in.ts';
 import type { Nearby } from './nearby.ts';
@@ -45,6 +46,30 @@ export function pathOf(piece: Stood, scene: Scene): Placing {
     return { piece: is, path, blockedBy, ...run.length > 1 && { run }, ...instead.length > 0 && { instead } };
 }
 
+/**
+ * What is not up yet and would be in the way of this path if it were, each for itself: what another crew must not put up before. By the same trials by which
+ * the path was found.
+ */
+export function wouldBlock(piece: Stood, { path, run }: Placing, scene: Scene): string[] {
+    if (!path) return [];
+    const { nearby, up } = scene, later = { nearby, walls: [], up: { has: (id: string) => !up.has(id) } };
+    if (path.by?.kind === 'join-first' && run) {
+        const members = [piece, ...run.flatMap(id => up.get(id) ?? [])];
+        return members.flatMap(member => inTheWay(member, path.aside, later)).filter(id => !run.includes(id));
+    }
+    if (!path.around && !path.by) return inTheWay(piece, path.aside, later);
+    const box = path.around ? roundabout(piece, scene.openOf(piece.piece)) : piece.box;
+    const near = clearOf(piece, [...nearby.within(box)].filter(other => !up.has(other.piece.id) && other.foot > piece.top));
+    const known = path.by && scene.waysOf(piece.piece, reachesOf(piece, scene.jointsOf(piece.piece.id), up));
+    const isHit = (other: Stood): boolean => (path.by ? !known || !planIn(piece, known.closing, path.by, metBy([other])) : hitOn(piece, path.moves, metBy([other])).length > 0);
+    return near.filter(isHit).map(other => other.piece.id);
+}
+
+/** Those that it is not in by plan where both stand. */
+function clearOf(piece: Stood, others: readonly Stood[]): Stood[] {
+    return others.filter(other => other !== piece && !clash(piece.blocks, other.blocks, piece.push + other.push));
+}
+
 type Room = Pick<Scene, 'nearby' | 'walls' | 'openOf'>;
 
 /** Round what hangs in the way of its straight lift. */
@@ -59,7 +84,7 @@ export function getsRound(piece: Stood, others: readonly Stood[], room: Room): b
 }
 
 function roundThem(piece: Stood, blockedBy: readonly string[], near: readonly Stood[], { walls, openOf }: Room): Path | null {
-    const others = near.filter(other => other !== piece && other.foot > piece.top && !clash(piece.blocks, other.blocks, piece.push + other.push));
+    const others = clearOf(piece, near).filter(other => other.foot > piece.top);
     const hanging = others.filter(other => blockedBy.includes(other.piece.id));
     return wayAround(piece, { hanging: metBy(hanging), met: [...metBy(others), wallsMet(walls)], open: openOf(piece.piece) });
 }
@@ -71,8 +96,7 @@ function straight(aside: Point): Path {
 /** Over the biscuits, by the first of the ways in that come into question on which it gets there. */
 function overBiscuits(piece: Stood, closing: Closing, ways: readonly Way[], scene: Scene): Path | null {
     const { up, nearby, walls } = scene;
-    const others = [...nearby.within(piece.box)].filter(other => other !== piece && up.has(other.piece.id)
-        && !clash(piece.blocks, other.blocks, piece.push + other.push));
+    const others = clearOf(piece, [...nearby.within(piece.box)].filter(other => up.has(other.piece.id)));
     const met = [...metBy(others), wallsMet(walls)];
     for (const way of ways) {
         const aside = way.kind === 'join-first' ? joinedAside(piece, closing, scene) : undefined;
@@ -102,7 +126,7 @@ function heldOff(reaches: readonly Reach[], more: Ticks): Point | undefined {
 }
 
 /** Names of what it would run into, walls as "the room". */
-function inTheWay(piece: Stood, aside: Point, { nearby, up, walls }: Pick<Scene, 'nearby' | 'up' | 'walls'>): string[] {
+function inTheWay(piece: Stood, aside: Point, { nearby, up, walls }: Pick<Scene, 'nearby' | 'walls'> & { readonly up: Pick<Scene['up'], 'has'> }): string[] {
     const moves = aside.x !== 0 || aside.y !== 0, swept = [...lifted(piece, aside), ...moves ? pushed(piece, aside) : []];
     const { box } = piece, reached: Box = {
         west: box.west + Math.min(0, aside.x), east: box.east + Math.max(0, aside.x),

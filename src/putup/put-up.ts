@@ -13,7 +13,8 @@ import { cycleIn, inCircles, ofPieces } from './graph.ts';
 import type { Before, PutUp, Step } from './model.ts';
 import { Nearby } from './nearby.ts';
 import { waysOfClosing } from './motion/closing-ways.ts';
-import { getsRound, pathOf } from './path.ts';
+import { inTurnOf } from './in-turn.ts';
+import { getsRound, pathOf, wouldBlock } from './path.ts';
 import { heldUp, latenessOf, namesOf, saidBefore, together, unknownNames } from './said.ts';
 import { scheduled, type Scheduled, type Wishes } from './schedule.ts';
 import { stoodOf, wallsOf, type Stood } from './stood.ts';
@@ -48,13 +49,14 @@ function* puttingUp(ceiling: Ceiling): Steps<PutUp> {
     yield;
     const band = bandIn(batches);
     const scene = { nearby, up, walls, openOf, jointsOf: (id: string) => joints.get(id) ?? [], waysOf: waysOfClosing(ceiling, takeOff, { band }) };
-    const steps: Step[] = [];
+    const steps: Step[] = [], blocks = new Map<string, readonly string[]>(), hasCrews = (ceiling.room.putUp?.crews.value ?? 1) > 1;
     for (const { group: { kind, of }, pieces, at } of batches) {
         if (steps.length % STEPS_IN_A_PART === STEPS_IN_A_PART - 1) yield;
         steps.push({
             number: steps.length + 1, kind, of, at, ...together(pieces.flatMap(({ piece }) => held.pieces.get(piece.id) ?? [])),
             placings: pieces.map(one => {
                 const placing = pathOf(one, scene);
+                if (hasCrews) blocks.set(one.piece.id, wouldBlock(one, placing, scene));
                 up.set(one.piece.id, one);
                 return placing;
             }),
@@ -63,7 +65,7 @@ function* puttingUp(ceiling: Ceiling): Steps<PutUp> {
     const moved = steps.slice(1).map((step, i) => distance(steps[i]!.at, step.at)).filter(far => far > 0);
     const cycle = cycleIn(stuck, before), isPiece = (id: string): boolean => byId.has(id);
     return {
-        steps: withJoined(steps), begin: held.begin, before, stuck: stuck.filter(isPiece), firstBay, cycle: cycle && ofPieces(cycle, isPiece),
+        steps: withJoined(steps), begin: held.begin, before, inTurn: hasCrews ? inTurnOf(steps, blocks, takeOff.joints) : [], stuck: stuck.filter(isPiece), firstBay, cycle: cycle && ofPieces(cycle, isPiece),
         unknown: unknownNames(ceiling, names), band,
         moves: { count: moved.length, distance: Math.round(moved.reduce((sum, far) => sum + far, 0)) },
     };

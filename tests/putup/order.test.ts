@@ -127,7 +127,7 @@ describe('what the text says of it', () => {
     test('a coffer of its own for the first bay; names that nothing has; a day to wait for', () => {
         expect(putUp(said([], { firstBay: given(1) })).firstBay!.coffer).toBe(1);
         expect(putUp(said([{ what: [given('bottum')], before: given('band') }])).unknown.map(({ value }) => value)).toEqual(['bottum']);
-        const late = putUp(said([{ what: [given('trim')], day: given(5) }]));
+        const late = putUp(said([{ what: [given('trim')], day: given(5) }], { crews: given(2) }));
         expect(new Set(late.steps.filter(({ kind }) => kind === 'trim').map(({ notBefore }) => notBefore))).toEqual(new Set([5]));
         const one = new Rational(60), minutes = new Map(late.steps.map(({ number }) => [number, one]));
         const none = new Rational(0), crew = { people: 2, day: new Rational(480) };

@@ -41,7 +41,7 @@ export function replayed(ceiling: Ceiling, looked: (path: Path) => boolean = () 
 }
 
 /** All that a piece passes through on its way, as a mesh. */
-function wayOf(solid: Solid, path: Path): Mesh {
+export function wayOf(solid: Solid, path: Path): Mesh {
     const isBeside = path.moves.length <= 2 && path.moves.every(({ from: { shape } }) => shape === 'straight');
     return isBeside ? straightWay(standing(solid, SHRUNK), path) : bentWay(solid, path, SHRUNK, DEEP);
 }

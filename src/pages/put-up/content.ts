@@ -14,7 +14,7 @@ import type { LeafSection } from '../../report/leaf.ts';
 import { cycleWords, HOW, measureRow, pressedSection } from '../../report/put-up/leaf.ts';
 import { putUpCautions, stepCautions } from '../../report/put-up/step-cautions.ts';
 import { afterWords } from '../../report/put-up/waits.ts';
-import { firstWaits, stepWords, summaryWords, waitsWords, waysIn } from '../../report/put-up/words.ts';
+import { firstWaits, inTurnWords, stepWords, summaryWords, waitsWords, waysIn } from '../../report/put-up/words.ts';
 import { hoursText } from '../../report/estimate/words.ts';
 import { withoutRoom } from '../../takeoff/ids.ts';
 import { LEAST_LETTERS, type PageContent, type RoomOnPage, type Wishes } from '../page.ts';
@@ -29,7 +29,7 @@ export interface PutUpContent extends PageContent {
     readonly cycle: string;
     /** The plan with a group for each step: markup that src/drawing made. */
     readonly plan: { readonly svg: string; readonly width: number; readonly height: number } | null;
-    /** What others finish first, a sentence for each. */
+    /** What others finish first, and what several crews keep in turn, a sentence for each. */
     readonly waits: readonly string[];
     /** What is done before the first step. */
     readonly before: string;
@@ -83,16 +83,16 @@ const NOTHING = { summary: '', cycle: '', plan: null, waits: [], before: '', day
 export function putUpContent(room: RoomOnPage, wishes: Wishes): PutUpContent {
     const { ceiling, takeOff, layout, order } = room, { job } = layout.room;
     if (order === 'looking') return { ...NOTHING, isLooking: true };
-    const told = order ?? putUpOnPage(ceiling), { putUp, steps, control } = told, sources = new Sources(), tape = tapeOf(job);
-    const how = howOf(steps, control, ceiling, tape).map(({ kind, words }) => ({ kind, head: HOW[kind], words }));
-    const firsts = firstWaits(steps), gate = steps.findLast(({ step }) => step.kind === 'first-bay')?.step.number;
+    const told = order ?? putUpOnPage(ceiling), { putUp, steps } = told, sources = new Sources(), tape = tapeOf(job);
+    const how = howOf(told, ceiling, tape).map(({ kind, words }) => ({ kind, head: HOW[kind], words }));
+    const hasCrews = steps.some(({ shift }) => shift && shift.crew > 1), firsts = firstWaits(steps), gate = steps.findLast(({ step }) => step.kind === 'first-bay')?.step.number;
     const onPage = steps.map(step => ({ day: step.shift?.first ?? null, minutes: step.minutes, step: stepOnPage(step, told, {
         tape, sources, gate: step.step.number === gate, after: afterWords(firsts.get(step.step.number)!),
-        hasCrews: steps.some(({ shift }) => shift && shift.crew > 1), show: job.show.value, ceiling,
+        hasCrews, show: job.show.value, ceiling,
     }) }));
     return {
         isLooking: false, summary: summaryWords(told, job.show.value), cycle: putUp.cycle ? cycleWords(putUp.cycle, putUp.stuck.length) : '',
-        waits: waitsWords(told, layout.room.putUp?.fromDay?.value),
+        waits: [...waitsWords(told, layout.room.putUp?.fromDay?.value), ...hasCrews ? inTurnWords(putUp) : []],
         plan: planOf(ceiling, takeOff, told, wishes, sources), before: how.find(({ kind }) => kind === 'layout')?.words ?? '',
         days: [...grouped(onPage, ({ day }) => day)].sort(([a], [b]) => (a ?? 0) - (b ?? 0)).map(([day, all]) => ({
             day, hours: hoursOf(all.flatMap(({ minutes }) => minutes ?? [])), steps: all.map(({ step }) => step),

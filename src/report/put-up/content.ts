@@ -11,6 +11,8 @@ import { pressedRows, type Pressed } from '../../putup/pressed.ts';
 import { peopleFor } from '../../putup/people.ts';
 import { putUpOf } from '../../putup/put-up.ts';
 import { piecesUp } from '../../putup/said.ts';
+import { stepsOfPieces } from '../../putup/steps-of-pieces.ts';
+import { controlOf, type Control } from '../../putup/control.ts';
 import { fastenersOf } from '../../takeoff/consumables.ts';
 import type { Consumable, Joint, Piece, TakeOff } from '../../takeoff/model.ts';
 import { settingOf } from '../../takeoff/setting.ts';
@@ -32,7 +34,7 @@ export interface RoomPutUp {
     readonly pressed: readonly Pressed[];
     /** Undefined where nothing of it is timed. */
     readonly hours: Hours | undefined;
-    /** Lines that make the outermost rectangle, and its diagonal: what the layout on the ceiling is squared by. Null where lines run askew, or none cross. */
+    /** What the layout on the ceiling is squared by; null where no lines cross. */
     readonly control: Control | null;
 }
 export interface StepTold {
@@ -49,16 +51,11 @@ export interface StepTold {
     /** What others finish before it: of the waits of the room those that hold it up, and not all of the room. */
     readonly waits: readonly WaitTold[];
 }
-export interface Control {
-    readonly lines: readonly [west: string, east: string, north: string, south: string];
-    readonly across: number; readonly down: number; readonly diagonal: number;
-}
-
 export function putUpContent(ceiling: Ceiling, takeOff: TakeOff): RoomPutUp {
     const putUp = putUpOf(ceiling), hours = hoursOf({ ceiling, takeOff }, putUp);
     const days = daysOf(ceiling)?.shifts, waits = new Map(waitsTold(ceiling, putUp).map(told => [told.said, told]));
     const setting = settingOf(ceiling), up = piecesUp(ceiling.room, takeOff.pieces);
-    const stepOf = new Map(putUp.steps.flatMap(({ number, placings }) => placings.map(({ piece }) => [piece.id, number] as const)));
+    const stepOf = stepsOfPieces(putUp.steps);
     const closedIn = grouped(takeOff.joints, joint => Math.max(...joint.pieces.map(id => stepOf.get(id) ?? Infinity)));
     return {
         closings: closingPieces(ceiling, putUp, takeOff).map(closing => ({ closing, ways: waysIn(closing, ceiling) })),
@@ -73,15 +70,4 @@ export function putUpContent(ceiling: Ceiling, takeOff: TakeOff): RoomPutUp {
             };
         }),
     };
-}
-
-/** The centers of the outermost lines both ways. */
-function controlOf({ lines, square }: Ceiling): Control | null {
-    const upright = lines.filter(({ runs }) => runs === 'north-south'), level = lines.filter(({ runs }) => runs === 'east-west');
-    const [west, east, north, south] = [upright[0], upright.at(-1), level[0], level.at(-1)];
-    if (!square || !west || !east || !north || !south || west === east || north === south) return null;
-    if (lines.some(({ heading: { x, y } }) => x !== 0 && y !== 0)) return null;
-    const middle = ({ low, high }: { low: number; high: number }): number => (low + high) / 2;
-    const across = middle(east) - middle(west), down = middle(south) - middle(north);
-    return { lines: [west.name, east.name, north.name, south.name], across, down, diagonal: Math.hypot(across, down) };
 }

@@ -39,6 +39,7 @@ export function jsonPutUp(houses: readonly House[], putUpOf: (room: RoomPieces) 
                 } : null,
                 cycle: putUp?.cycle?.map(({ first }) => first) ?? [], stuck: putUp?.stuck ?? [],
                 before: putUp?.before.map(({ first, then, why }) => ({ first, then, why })) ?? [],
+                inTurn: putUp?.inTurn ?? [],
                 otherChoice: told ? otherJson(otherChoice(layoutOf(room.room).ceiling!, told.putUp), length) : null,
                 pressed: told?.pressed.map(({ lines, press, said, pieces, between, sum, asCut, bows, force, pushes }) => ({
                     lines, press: length(press), said, pieces, between, sum: length(sum), asCut: length(asCut),

@@ -17,7 +17,7 @@ import type { RoomPutUp, StepTold } from './content.ts';
 import { otherChoice, otherChoiceWords } from './other-choice.ts';
 import { howOf, type How } from './how.ts';
 import { putUpCautions } from './step-cautions.ts';
-import { piecesWords, stepWords, summaryWords, waitsWords, waysIn, firstWaits } from './words.ts';
+import { inTurnWords, piecesWords, stepWords, summaryWords, waitsWords, waysIn, firstWaits } from './words.ts';
 import { afterWords, type WaitTold } from './waits.ts';
 
 /** In which order a house's ceilings are put up, room by room. */
@@ -29,7 +29,7 @@ export function putUpLeaf(house: House, putUpOf: (room: RoomPieces) => RoomPutUp
         notes: known ? [
             'Every piece of the cut list was put up in this order on the solids of the dry fit: lifted straight up, or beside its place and then pushed there; round what hangs in the way level, one end first or turned on the plan; closing pieces by their way in, leaning or bent as they are on it; past all that is up by then, the biscuits that stand out and the walls. So much as 1/64" a joint\'s edges are taken to give. That is what was looked at: not ladders, tools, hands, pipes or furniture.',
             ...rooms.some(({ told }) => told?.steps.some(({ shift }) => shift && shift.crew > 1))
-                ? ['What several crews do beside each other waits for all that it needs; that pieces get past each other was tried in the order of the steps alone.'] : [],
+                ? ['Several crews may do what they do beside each other in any order that the days leave open: of steps that do not wait for each other no piece, once it is up, is in the way of one of the other\'s. Where one would be, the steps are kept in turn. Pieces that are in the air at once give way to each other; crews work four feet apart, from the middle of what each puts up.'] : [],
             'Hours are those of the job\'s rates, which hold for making a piece and putting it up. How each step is done is common practice, no source.',
         ] : [],
         cautions: known ? putUpCautions(house.rooms.flatMap(({ takeOff }) => takeOff?.pieces ?? [])) : [],
@@ -37,7 +37,7 @@ export function putUpLeaf(house: House, putUpOf: (room: RoomPieces) => RoomPutUp
 }
 
 function sectionsOf({ room }: RoomPieces, told: RoomPutUp, ceiling: Ceiling, job: JobSettings): LeafSection[] {
-    const { putUp, steps, measures, control } = told, tape = tapeOf(job);
+    const { putUp, steps, measures } = told, tape = tapeOf(job), how = howOf(told, ceiling, tape);
     const firsts = firstWaits(steps), hasCrews = steps.some(({ shift }) => shift && shift.crew > 1);
     return [
         {
@@ -45,6 +45,8 @@ function sectionsOf({ room }: RoomPieces, told: RoomPutUp, ceiling: Ceiling, job
             words: [
                 `${summaryWords(told, job.show.value)}.`,
                 ...waitsWords(told, room.putUp?.fromDay?.value),
+                ...how.flatMap(({ kind, words }) => (kind === 'layout' ? [`Before the first step: ${words}`] : [])),
+                ...hasCrews ? inTurnWords(putUp) : [],
                 ...putUp.cycle ? [cycleWords(putUp.cycle, putUp.stuck.length)] : [],
             ],
             table: {
@@ -60,7 +62,7 @@ function sectionsOf({ room }: RoomPieces, told: RoomPutUp, ceiling: Ceiling, job
             words: [`Cut for it are ${listed(putUp.firstBay.pieces.map(withoutRoom))}. What measures otherwise goes back into the text before the rest is cut.`],
             table: { head: ['measure', 'of', 'should be', 'goes back to'], rows: measures.map(measure => measureRow(measure, tape)), figures: [2] },
         }] : [],
-        { heading: `how it is done, room ${room.name}`, words: howOf(steps, control, ceiling, tape).map(howWords) },
+        { heading: `how it is done, room ${room.name}`, words: how.filter(({ kind }) => kind !== 'layout').map(howWords) },
     ];
 }
 

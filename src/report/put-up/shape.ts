@@ -32,6 +32,11 @@ export interface PutUpRoomJson extends RoomHead {
     readonly stuck: readonly string[];
     /** What has to be there before what. */
     readonly before: readonly { readonly first: string; readonly then: string; readonly why: 'carries' | 'in-the-way' | 'runs-through' | 'custom' | 'ends-at' | 'last' | 'said' }[];
+    /**
+     * Steps, by their numbers, that several crews keep in this order besides what has to be there before what: since a piece of the second would be in the
+     * way of one of the first; comes onto its biscuits; or since the first bay is measured before. Empty where one crew does all.
+     */
+    readonly inTurn?: readonly { readonly first: FromOne; readonly then: FromOne; readonly why: 'in-the-way' | 'biscuits' | 'first-bay' }[];
     /** A choice of what runs through that leaves fewer closing pieces; null where there is none. */
     readonly otherChoice?: OtherChoiceJson | null;
     /** What bottoms that are cut long do along their rows. */

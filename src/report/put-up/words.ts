@@ -1,4 +1,4 @@
-import type { Path, Placing, Spot, Step, StepKind } from '../../putup/model.ts';
+import type { Path, Placing, PutUp, Spot, Step, StepKind } from '../../putup/model.ts';
 import { nameInRoom, withoutRoom } from '../../takeoff/ids.ts';
 import { grouped } from '../../plain/groups.ts';
 import { shortWay } from './closing-words.ts';
@@ -38,6 +38,15 @@ export function firstWaits(steps: readonly StepTold[]): ReadonlyMap<number, read
         for (const wait of own) told.add(wait);
         return [number, own] as const;
     }));
+}
+
+/** What several crews keep in turn, beyond what has to be there before what. */
+export function inTurnWords({ inTurn, steps }: Pick<PutUp, 'inTurn' | 'steps'>): string[] {
+    const gate = steps.findLast(({ kind }) => kind === 'first-bay')?.number, others = [...grouped(inTurn.filter(({ why }) => why !== 'first-bay'), ({ first }) => first)];
+    return [
+        ...gate === undefined ? [] : [`No crew puts up more than blocking and spacers before step ${gate}, the first bay, is measured.`],
+        ...others.length === 0 ? [] : [`Whoever does them, kept in turn: ${others.map(([first, then]) => `step ${first} before ${listed(then.map(each => String(each.then)))}`).join('; ')}. What comes first would not get past what comes then, or hold the biscuits for it.`],
+    ];
 }
 
 /** `bottoms, line A`. */
