@@ -1,6 +1,8 @@
 import type { Ceiling } from '../ceiling/model.ts';
 import { separation, type Block } from '../dryfit/block.ts';
 import { TICKS_PER_INCH } from '../quantity/ticks.ts';
+import type { BottomOrder } from '../takeoff/closing/bottoms.ts';
+import { runsInOrder } from '../takeoff/closing/pieces.ts';
 import type { Part, Piece, TakeOff } from '../takeoff/model.ts';
 import type { Before, Reason } from './model.ts';
 import type { Nearby } from './nearby.ts';
@@ -45,6 +47,17 @@ export function beforesOf(all: readonly Stood[], nearby: Nearby<Stood>, { joints
         }
     }
     return [...found.values()];
+}
+
+/**
+ * Of runs that are spliced with biscuits, which piece waits for which: from both ends of a run towards the one that goes up last, since it has room to be pushed
+ * back or gets in most easily.
+ */
+export function splicedBefores(ceiling: Ceiling, { pieces }: TakeOff, order: BottomOrder): Before[] {
+    return runsInOrder(ceiling, pieces, order).flatMap(({ run, last }) => {
+        const to = run.indexOf(last), hasBiscuits = run.some(({ ends }) => ends.some(({ kind, sticksOut }) => kind === 'splice' && sticksOut > 0));
+        return hasBiscuits ? run.flatMap(({ piece: { id } }, i): Before[] => (i === to ? [] : [{ first: id, then: run[i < to ? i + 1 : i - 1]!.piece.id, why: 'spliced' }])) : [];
+    });
 }
 
 function touching({ box: { west, east, north, south } }: Stood, nearby: Nearby<Stood>): Set<Stood> {

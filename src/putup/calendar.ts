@@ -1,11 +1,11 @@
-import { distance } from '../plane/point.ts';
+import { distance, type Point } from '../plane/point.ts';
 import { Rational } from '../quantity/rational.ts';
 import type { RoomBefore } from '../job/model.ts';
 import { TICKS_PER_FOOT } from '../quantity/ticks.ts';
 import type { Hours } from './hours.ts';
 import type { PutUp, Step } from './model.ts';
 import type { Held } from './said.ts';
-import { stepsOfPieces } from './steps-of-pieces.ts';
+import { waitsOf } from './steps-of-pieces.ts';
 
 /** When a step is done: from which day to which, counted from 1, and by which crew. */
 export interface Shift {
@@ -25,8 +25,8 @@ export interface Calendar { readonly shifts: ReadonlyMap<number, Shift>; readonl
 type RoomDone = (room: RoomBefore) => number | undefined;
 
 /**
- * The days of every step, for so many crews that share the people equally. One crew takes the steps as they come. Of several, whoever is free takes the first
- * step whose pieces have all before them that they need and that they keep in turn with (see in-turn.ts), that is not said to wait for a later day, and that
+ * The days of every step, for so many crews that share the people equally. One crew takes the steps as they come. Of several, whoever is free takes
+ * the nearest step of the kind of the first whose pieces have all before them that they need and that they keep in turn with (see in-turn.ts), that is not said to wait for a later day, and that
  * is not where another crew works. Without a
  * break: a step goes on the next morning where the day is over. Nothing where it is not known how many people work.
  */
@@ -41,14 +41,14 @@ export function calendarOf(
     const dayOf = ({ notBefore, waits: others }: Held): number => Math.max(notBefore ?? 1, ...others.map(wait => (wait.kind === 'room' ? (roomDone(wait.room.value) ?? 0) + 1 : 1)));
     const morning = (held: Held): Rational => day.mul(dayOf(held) - 1), mornings = new Map(steps.map(step => [step.number, morning(step)]));
     const start = morning(begin).add(layout.div(people)), free = Array.from({ length: count }, () => start);
-    const busy: (Step | undefined)[] = free.map(() => undefined);
+    const busy: (Step | undefined)[] = free.map(() => undefined), at: (Point | undefined)[] = free.map(() => undefined);
     const left = [...steps];
     while (left.length > 0) {
         const own = free.reduce((best, at, i) => (at.compare(free[best]!) < 0 ? i : best), 0), now = free[own]!;
         busy[own] = undefined;
         const others = busy.filter((other, i) => other && i !== own && free[i]!.compare(now) > 0) as Step[];
         const isFree = (step: Step): boolean => isReady(step, now, { waits, ends, mornings }) && others.every(other => distance(other.at, step.at) >= ELBOW);
-        const i = count === 1 ? isFree(left[0]!) ? 0 : -1 : left.findIndex(isFree);
+        const i = count === 1 ? isFree(left[0]!) ? 0 : -1 : nearestOf(left, isFree, at[own]);
         if (i < 0) {
             free[own] = nextChange(now, left, [...ends.values()], { mornings, day });
             continue;
@@ -56,6 +56,7 @@ export function calendarOf(
         const [step] = left.splice(i, 1), end = now.add((minutes.get(step!.number) ?? ZERO).div(pace));
         free[own] = end;
         busy[own] = step;
+        at[own] = step!.at;
         ends.set(step!.number, end);
         const last = lastDay(end, day);
         shifts.set(step!.number, { first: Math.min(last, now.div(day).floor().valueOf() + 1), last, crew: own + 1, from: now, to: end });
@@ -64,28 +65,22 @@ export function calendarOf(
     return { shifts, done: lastDay(up.add(finish.div(people)), day) };
 }
 
+/** Of the steps that can be done now those of the kind of the first; of these the one nearest to where the crew's ladder stands. -1 where there is none. */
+function nearestOf(left: readonly Step[], isFree: (step: Step) => boolean, ladder: Point | undefined): number {
+    const first = left.findIndex(isFree), kind = left[first]?.kind;
+    if (!ladder || first < 0) return first;
+    let best = first, least = distance(ladder, left[first]!.at);
+    left.forEach((step, i) => {
+        if (i <= first || step.kind !== kind || step.notBefore !== left[first]!.notBefore || distance(ladder, step.at) >= least || !isFree(step)) return;
+        best = i;
+        least = distance(ladder, step.at);
+    });
+    return best;
+}
+
 /** The day on which something ends. */
 function lastDay(end: Rational, day: Rational): number {
     return Math.max(1, end.div(day).ceil().valueOf());
-}
-
-/** The steps that each has to wait for: for what it needs, and for what several crews keep in turn. */
-export function waitsOf({ steps, before, inTurn }: Pick<PutUp, 'steps' | 'before' | 'inTurn'>): ReadonlyMap<number, ReadonlySet<number>> {
-    const stepOf = stepsOfPieces(steps);
-    const waits = new Map<number, Set<number>>(steps.map(({ number }) => [number, new Set()]));
-    // what stands for many pieces waits for all of theirs
-    const knots = new Map<string, Set<number>>();
-    for (const { first, then } of before) {
-        const from = stepOf.get(first);
-        if (!stepOf.has(then) && from !== undefined) knots.set(then, (knots.get(then) ?? new Set()).add(from));
-    }
-    for (const { first, then } of before) {
-        const to = stepOf.get(then);
-        if (to === undefined) continue;
-        for (const from of stepOf.has(first) ? [stepOf.get(first)!] : knots.get(first) ?? []) if (from !== to) waits.get(to)!.add(from);
-    }
-    for (const { first, then } of inTurn) waits.get(then)!.add(first);
-    return waits;
 }
 
 interface Known {

@@ -29,7 +29,7 @@ export function controlOf({ lines, walls, room: { job } }: Pick<Ceiling, 'lines'
     const upright = outer(lines.filter(({ runs }) => runs === 'north-south')), level = outer(lines.filter(({ runs }) => runs === 'east-west'));
     const floor = walls.map(({ from }) => from), fits = (a: Point, b: Point): boolean => isWithin(a, b, floor);
     const fours = pairsOf(upright).flatMap(([west, east]) => pairsOf(level).flatMap(([north, south]) => fourOf([west, east, north, south]) ?? []));
-    const four = fours.sort((a, b) => b.falling + b.rising - a.falling - a.rising).find(({ corners: [nw, ne, se, sw] }) =>
+    const four = fours.sort((a, b) => sizeOf(b) - sizeOf(a)).find(({ corners: [nw, ne, se, sw] }) =>
         [[nw, ne], [ne, se], [se, sw], [sw, nw], [nw, se], [sw, ne]].every(([a, b]) => fits(a!, b!)));
     if (four) { const { corners: _, ...own } = four; return own; }
     const leg = job.show.value === 'millimeters' ? 300 * TICKS_PER_MM : TICKS_PER_FOOT;
@@ -42,6 +42,11 @@ function outer(lines: readonly Line[]): Line[] {
 }
 function pairsOf(lines: readonly Line[]): (readonly [Line, Line])[] {
     return lines.flatMap((one, i) => lines.slice(i + 1).map(other => [one, other] as const));
+}
+
+/** As an area is: one that is long and narrow tells little of what is square. */
+function sizeOf({ north, south, west, east }: Pick<Four, 'north' | 'south' | 'west' | 'east'>): number {
+    return Math.min(north, south) * Math.min(west, east);
 }
 
 type Four = Extract<Control, { kind: 'four' }> & { readonly corners: readonly [Point, Point, Point, Point] };

@@ -1,21 +1,24 @@
 import { arrangedOf } from '../ceiling/plan.ts';
 import type { Ceiling } from '../ceiling/model.ts';
 import { grouped } from '../plain/groups.ts';
+import type { Point } from '../plane/point.ts';
+import { extentOf } from '../plane/polygon.ts';
 import type { Piece, TakeOff } from '../takeoff/model.ts';
 import { kindOf, KINDS } from './groups.ts';
 import type { Before, FirstBay } from './model.ts';
 
 /**
  * The coffer that is tried first: of those with beams on most of its edges, so that it tells of the beams and not of the walls, one that can be put up before
- * all others, or else needs fewest of their pieces; of several as good the first. For it are cut its sides and cleats, those across from them in the same
+ * all others, or else needs fewest of their pieces; of several as good the first. A slot, less than half as wide as the others, tells little and is none. For it are cut its sides and cleats, those across from them in the same
  * bays, so that the bottom's channel is there to be measured, the spacers between, and whatever else has to be up before one of these.
  */
 export function firstBayOf(ceiling: Ceiling, { pieces }: TakeOff, befores: readonly Before[]): FirstBay | null {
     const lines = new Set(ceiling.lines.map(({ name }) => name));
-    const beams = arrangedOf(ceiling).exact.coffers.map(({ number, edges }) =>
-        ({ number, count: edges.filter(({ along }) => along.some(of => lines.has(of))).length }));
+    const beams = arrangedOf(ceiling).exact.coffers.map(({ number, edges, outline }) =>
+        ({ number, count: edges.filter(({ along }) => along.some(of => lines.has(of))).length, narrow: narrowest(outline) }));
     const said = ceiling.room.putUp?.firstBay, own = said && beams.find(({ number }) => number === said.value);
-    const most = Math.max(...beams.map(({ count }) => count)), able = own ? [own] : beams.filter(({ count }) => count === most && count > 0);
+    const most = Math.max(...beams.map(({ count }) => count)), among = beams.filter(({ count }) => count === most && count > 0);
+    const widest = Math.max(...among.map(({ narrow }) => narrow)), able = own ? [own] : among.filter(({ narrow }) => narrow >= widest / 2);
     const trying = new Trying(pieces, befores);
     let best: { coffer: number; pieces: string[]; besides: number } | undefined;
     for (const { number } of able) {
@@ -24,6 +27,11 @@ export function firstBayOf(ceiling: Ceiling, { pieces }: TakeOff, befores: reado
         if (best?.besides === 0) break;
     }
     return best ? { coffer: best.coffer, pieces: best.pieces, ...own && { at: said.at } } : null;
+}
+
+function narrowest(outline: readonly Point[]): number {
+    const { west, east, north, south } = extentOf(outline);
+    return Math.min(east - west, south - north);
 }
 
 /** In which kinds of steps somebody is done before the first bay comes. */

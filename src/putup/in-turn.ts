@@ -1,6 +1,6 @@
-import { stepsOfPieces } from './steps-of-pieces.ts';
+import { stepsOfPieces, waitsOf } from './steps-of-pieces.ts';
 import type { Joint } from '../takeoff/model.ts';
-import type { InTurn, Step, StepKind } from './model.ts';
+import type { InTurn, PutUp, StepKind } from './model.ts';
 
 /** What is cut and put up before the first bay is measured. */
 const BEFORE_MEASURED: readonly StepKind[] = ['panel', 'blocking', 'spacers', 'first-bay'];
@@ -15,10 +15,11 @@ const BEFORE_MEASURED: readonly StepKind[] = ['panel', 'blocking', 'spacers', 'f
  * tried past each piece for itself, so nothing but these pairs matters. Pieces go up one at a time there: of two that are in the air at once
  * one gives way where their ways cross.
  */
-export function inTurnOf(steps: readonly Step[], blocks: ReadonlyMap<string, readonly string[]>, joints: readonly Joint[]): InTurn[] {
-    const stepOf = stepsOfPieces(steps), found = new Map<string, InTurn>();
+export function inTurnOf({ steps, before }: Pick<PutUp, 'steps' | 'before'>, blocks: ReadonlyMap<string, readonly string[]>, joints: readonly Joint[]): InTurn[] {
+    const stepOf = stepsOfPieces(steps), waits = waitsOf({ steps, before, inTurn: [] }), found = new Map<string, InTurn>();
     const add = (first: number | undefined, then: number | undefined, why: InTurn['why']): void => {
-        if (first === undefined || then === undefined || first >= then) return;
+        // what it waits for anyway is not told twice
+        if (first === undefined || then === undefined || first >= then || waits.get(then)!.has(first)) return;
         const key = `${first} ${then}`;
         if (!found.has(key)) found.set(key, { first, then, why });
     };

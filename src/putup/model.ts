@@ -17,11 +17,12 @@ import type { Way } from '../takeoff/closing/ways.ts';
  * - `in-the-way`: the other, once it is up, hangs under it, and it would not get past.
  * - `runs-through`: the other butts against its edge, with biscuits that go in from the side.
  * - `custom`: the other butts against its edge, and is fitted to it as a rule.
+ * - `spliced`: the other is pushed onto the biscuits of their splice: towards the piece of a run that goes up last.
  * - `ends-at`: the other ends at its face, and is fitted to it.
  * - `last`: the other goes up last where nothing else is said: a band, behind which what is cut too long has room.
  * - `said`: the text wants it so.
  */
-export type Reason = 'carries' | 'in-the-way' | 'runs-through' | 'custom' | 'ends-at' | 'last' | 'said';
+export type Reason = 'carries' | 'in-the-way' | 'runs-through' | 'custom' | 'spliced' | 'ends-at' | 'last' | 'said';
 
 /**
  * `first` has to be there before `then`: pieces by their names in the cut list. Of what the text says of many pieces one of the two is no piece but

@@ -6,7 +6,7 @@ import { distance, type Point } from '../plane/point.ts';
 import { extentOf, middleOf } from '../plane/polygon.ts';
 import type { Piece } from '../takeoff/model.ts';
 import { takeOffOf } from '../takeoff/take-off.ts';
-import { beforesOf } from './before.ts';
+import { beforesOf, splicedBefores } from './before.ts';
 import { biscuited } from './biscuit-reach.ts';
 import { firstBayOf } from './first-bay.ts';
 import { cycleIn, inCircles, ofPieces } from './graph.ts';
@@ -40,14 +40,17 @@ function* puttingUp(ceiling: Ceiling): Steps<PutUp> {
     const names = namesOf(takeOff.pieces), said = saidBefore(ceiling, names);
     const held = heldUp(ceiling, names), late = (id: string): number => { const own = held.pieces.get(id); return own ? latenessOf(own) : 0; };
     yield;
-    const befores = [...beforesOf(all, nearby, takeOff, ceiling), ...said], firstBay = firstBayOf(ceiling, takeOff, befores);
+    const standing = [...beforesOf(all, nearby, takeOff, ceiling), ...said], befores = [...standing, ...splicedBefores(ceiling, takeOff, { band: 'last' })], firstBay = firstBayOf(ceiling, takeOff, befores);
     const joints = biscuited(takeOff), up = new Map<string, Stood>(), walls = wallsOf(ceiling), openOf = middlesOf(ceiling);
     const byId = new Map(all.map(one => [one.piece.id, one]));
     const getsPast = ({ first, then }: Before): boolean => getsRound(byId.get(first)!, [byId.get(then)!], { nearby, walls, openOf });
     yield;
-    const { before, batches, stuck } = inOrder(all, befores, { firstBay, late }, getsPast);
+    let ordered = inOrder(all, befores, { firstBay, late }, getsPast);
     yield;
-    const band = bandIn(batches);
+    const band = bandIn(ordered.batches);
+    // with the band up there is no room at the ends of a run
+    if (band === 'first') ordered = inOrder(all, [...standing, ...splicedBefores(ceiling, takeOff, { band })], { firstBay, late }, getsPast);
+    const { before, batches, stuck } = ordered;
     const scene = { nearby, up, walls, openOf, jointsOf: (id: string) => joints.get(id) ?? [], waysOf: waysOfClosing(ceiling, takeOff, { band }) };
     const steps: Step[] = [], blocks = new Map<string, readonly string[]>(), hasCrews = (ceiling.room.putUp?.crews.value ?? 1) > 1;
     for (const { group: { kind, of }, pieces, at } of batches) {
@@ -65,7 +68,7 @@ function* puttingUp(ceiling: Ceiling): Steps<PutUp> {
     const moved = steps.slice(1).map((step, i) => distance(steps[i]!.at, step.at)).filter(far => far > 0);
     const cycle = cycleIn(stuck, before), isPiece = (id: string): boolean => byId.has(id);
     return {
-        steps: withJoined(steps), begin: held.begin, before, inTurn: hasCrews ? inTurnOf(steps, blocks, takeOff.joints) : [], stuck: stuck.filter(isPiece), firstBay, cycle: cycle && ofPieces(cycle, isPiece),
+        steps: withJoined(steps), begin: held.begin, before, inTurn: hasCrews ? inTurnOf({ steps, before }, blocks, takeOff.joints) : [], stuck: stuck.filter(isPiece), firstBay, cycle: cycle && ofPieces(cycle, isPiece),
         unknown: unknownNames(ceiling, names), band,
         moves: { count: moved.length, distance: Math.round(moved.reduce((sum, far) => sum + far, 0)) },
     };
@@ -79,13 +82,24 @@ function* puttingUp(ceiling: Ceiling): Steps<PutUp> {
 function inOrder(
     all: readonly Stood[], before: readonly Before[], wishes: Wishes, getsPast: (before: Before) => boolean,
 ): Scheduled & { readonly before: readonly Before[] } {
-    let now = { ...scheduled(all, before, wishes), before };
-    for (const gives of [({ why }: Before) => why === 'last' || why === 'custom', (one: Before) => one.why === 'in-the-way' && getsPast(one)]) {
-        if (now.stuck.length === 0) break;
-        const circles = inCircles(now.before), needed = now.before.filter(one => !circles.has(one) || !gives(one));
-        if (needed.length < now.before.length) now = { ...scheduled(all, needed, wishes), before: needed };
+    const first = { ...scheduled(all, before, wishes), before };
+    if (first.stuck.length === 0) return first;
+    const circles = inCircles(before), kinds = [['last'], ['custom', 'spliced'], ['last', 'custom', 'spliced']] as const;
+    const withoutThese = (gone: ReadonlySet<Before>): typeof first => {
+        const needed = before.filter(one => !gone.has(one));
+        return { ...scheduled(all, needed, wishes), before: needed };
+    };
+    // as little as will do
+    let least = first;
+    for (const past of [() => [], () => [...circles].filter(one => one.why === 'in-the-way' && getsPast(one))]) {
+        const around = past();
+        for (const custom of [...around.length > 0 ? [[]] : [], ...kinds]) {
+            const now = withoutThese(new Set([...around, ...[...circles].filter(({ why }) => (custom as readonly string[]).includes(why))]));
+            if (now.stuck.length < least.stuck.length) least = now;
+            if (least.stuck.length === 0) return least;
+        }
     }
-    return now;
+    return least;
 }
 
 /** The middle of the coffer that a piece stands in, if it stands in one. */

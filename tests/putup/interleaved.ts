@@ -1,7 +1,7 @@
 import type { Ceiling } from '../../src/ceiling/model.ts';
 import { dryFitOf } from '../../src/pipeline/inspect-closely.ts';
-import { waitsOf } from '../../src/putup/calendar.ts';
 import type { PutUp, Step } from '../../src/putup/model.ts';
+import { waitsOf } from '../../src/putup/steps-of-pieces.ts';
 import { takeOffOf } from '../../src/takeoff/take-off.ts';
 import { HAIR, SHRUNK, wayOf } from './replayed.ts';
 import { inEachOther, standing } from './swept.ts';

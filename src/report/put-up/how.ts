@@ -52,10 +52,10 @@ function layoutWords(control: Control | null, tape: Tape): Sentences {
     }
     const { lines: [west, east, north, south], falling, rising } = control, same = (a: Ticks, b: Ticks): boolean => print(a) === print(b);
     const apart = (one: string, other: string, at: readonly [string, string], lengths: readonly [Ticks, Ticks]): string =>
-        `the centers of lines ${one} and ${other} are ${print(lengths[0])} apart${same(...lengths) ? '' : ` on line ${at[0]} and ${print(lengths[1])} on line ${at[1]}`}`;
+        `${one} and ${other} are ${print(lengths[0])} apart${same(...lengths) ? '' : ` on line ${at[0]} and ${print(lengths[1])} on line ${at[1]}`}`;
     const diagonals = same(falling, rising) ? `from crossing to crossing both diagonals measure ${print(falling)}`
         : `from where ${west} crosses ${north} to where ${east} crosses ${south} are ${print(falling)}, from where ${west} crosses ${south} to where ${east} crosses ${north} ${print(rising)}`;
-    return [marks, `Square them before a screw goes in: ${apart(west, east, [north, south], [control.north, control.south])}, ${apart(north, south, [west, east], [control.west, control.east])}, and ${diagonals}.`];
+    return [marks, `Square them before a screw goes in: the centers of lines ${apart(west, east, [north, south], [control.north, control.south])}, those of ${apart(north, south, [west, east], [control.west, control.east])}, and ${diagonals}.`];
 }
 
 function sidesWords(ceiling: Ceiling, tape: Tape): Sentences {

@@ -50,7 +50,7 @@ function sectionsOf({ room }: RoomPieces, told: RoomPutUp, ceiling: Ceiling, job
                 ...putUp.cycle ? [cycleWords(putUp.cycle, putUp.stuck.length)] : [],
             ],
             table: {
-                head: ['step', 'day', ...hasCrews ? ['crew'] : [], 'what', 'pieces', 'people', 'person-hours', 'with'], rows: steps.map(step => rowOf(step, hasCrews, firsts.get(step.step.number)!)),
+                head: ['step', 'day', ...hasCrews ? ['crew'] : [], 'what', 'pieces', 'people', 'person-hours', 'with'], rows: inTime(steps, hasCrews).map(step => rowOf(step, hasCrews, firsts.get(step.step.number)!)),
                 figures: hasCrews ? [0, 1, 2, 5, 6] : [0, 1, 4, 5],
             },
         },
@@ -64,6 +64,11 @@ function sectionsOf({ room }: RoomPieces, told: RoomPutUp, ceiling: Ceiling, job
         }] : [],
         { heading: `how it is done, room ${room.name}`, words: how.filter(({ kind }) => kind !== 'layout').map(howWords) },
     ];
+}
+
+/** What several crews do as they come to it. */
+function inTime(steps: readonly StepTold[], hasCrews: boolean): readonly StepTold[] {
+    return hasCrews ? [...steps].sort((a, b) => a.shift!.from.compare(b.shift!.from) || a.step.number - b.step.number) : steps;
 }
 
 /** What each kind of step is called where it is told how it is done. */
@@ -106,7 +111,7 @@ export function pressedSection(room: string, { pressed }: RoomPutUp, tape: Tape)
     // to the marks of a steel rule, finer than those of the tape
     const rule: Tape = { ...tape, step: tape.show === 'millimeters' ? TICKS_PER_MM / 10 : TICKS_PER_INCH / 64 }, size = (ticks: Ticks): string => printMark(ticks, rule);
     const bowed = ({ by, length, straightUpTo }: typeof pressed[number]['bows'], force: number | null): string =>
-        (by === 0 ? 'nothing: so much is squeezed' : `${printMark(by, tape)} on ${printMark(length, tape)}, ${size(straightUpTo)} being squeezed`) + (force === null ? '' : `, with ${pounds(force)}`);
+        (by === 0 ? 'nothing: so much is squeezed' : `${printMark(by, tape)} on ${printMark(length, tape)}, ${size(straightUpTo)} being squeezed`) + (force === null || by === 0 ? '' : `, with ${pounds(force)}`);
     const rows = pressed.map(({ lines, press, between, sum, asCut, bows, force, pushes }) => [
         listed(lines), size(press), `${between} x`, size(sum), asCut < 0 ? `${size(0 - asCut)} open` : size(asCut), bowed(bows, force),
         pushes ? `${listed(pushes.lines)} by ${size(pushes.by)}${pushes.lines.length > 1 ? ' each' : ''}` : 'none: it stands between walls',

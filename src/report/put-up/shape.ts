@@ -31,7 +31,7 @@ export interface PutUpRoomJson extends RoomHead {
     /** What cannot be put up in any order. */
     readonly stuck: readonly string[];
     /** What has to be there before what. */
-    readonly before: readonly { readonly first: string; readonly then: string; readonly why: 'carries' | 'in-the-way' | 'runs-through' | 'custom' | 'ends-at' | 'last' | 'said' }[];
+    readonly before: readonly { readonly first: string; readonly then: string; readonly why: 'carries' | 'in-the-way' | 'runs-through' | 'custom' | 'spliced' | 'ends-at' | 'last' | 'said' }[];
     /**
      * Steps, by their numbers, that several crews keep in this order besides what has to be there before what: since a piece of the second would be in the
      * way of one of the first; comes onto its biscuits; or since the first bay is measured before. Empty where one crew does all.

@@ -15,13 +15,13 @@ const KIND: Readonly<Record<StepKind, string>> = {
 };
 
 /** How many steps, hours, days and moves of the ladder it takes. */
-export function summaryWords({ putUp: { moves, begin }, steps, hours, waits }: RoomPutUp, show: Show): string {
+export function summaryWords({ putUp: { begin }, moves, steps, hours, waits }: RoomPutUp, show: Show): string {
     const all = hours && [hours.layout, ...hours.steps.values(), hours.finish].reduce((sum, each) => sum.add(each), new Rational(0));
     const days = Math.max(0, ...steps.map(({ shift }) => shift?.last ?? 0));
     const isHeld = waits.length > 0 || begin.notBefore !== null || steps.some(({ step: { notBefore } }) => notBefore !== null);
     return [
         `${counted(steps.length, 'step')}, ${all ? `${hoursText(all)} of one person with setting out, filling and sanding` : 'not timed: its labor says no times'}`,
-        ...days > 0 ? [isHeld ? `the last of them ends on day ${days}` : `the steps alone take ${counted(days, 'day')}`] : [], `the ladder is moved ${counted(moves.count, 'time')}, ${printRun(moves.distance, show)} in all`,
+        ...days > 0 ? [isHeld ? `the last of them ends on day ${days}` : `the steps alone take ${counted(days, 'day')}`] : [], `${steps.some(({ shift }) => shift && shift.crew > 1) ? 'the ladders of all crews are' : 'the ladder is'} moved ${counted(moves.count, 'time')}, ${printRun(moves.distance, show)} in all`,
     ].join('; ');
 }
 

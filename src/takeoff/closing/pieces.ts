@@ -30,7 +30,7 @@ interface RunInOrder { readonly run: BottomRun; readonly last: Bottom; readonly 
  * The bottoms of a ceiling by their runs. Of a run that is spliced the last to go up is the one at an end with room behind it; where neither has,
  * one with biscuits at one end only, which can be swung; else the longest, which bends most easily.
  */
-function runsInOrder(ceiling: Ceiling, pieces: readonly Piece[], order: BottomOrder): RunInOrder[] {
+export function runsInOrder(ceiling: Ceiling, pieces: readonly Piece[], order: BottomOrder): RunInOrder[] {
     return bottomRuns(ceiling, { pieces }, order).map(run => {
         const [first, end] = [run[0]!, run.at(-1)!], whole = wantedBy([first.ends[0], end.ends[1]], first.play);
         const last = lastOf(run), wanted = run.length === 1 ? whole : wantedBy(last.ends, last.play);
