@@ -59,7 +59,7 @@ async function pane(): Promise<Record<string, number>> {
                 const began = performance.now(), room = roomOnPage(workspace, 'hall.coffer');
                 contentMessage('put-up', { ...room, order: 'looking' }, PANE);
                 const onTheKey = performance.now() - began, message = contentMessage('put-up', room, PANE);
-                const made = performance.now() - began, painted = await page.paints(message), scrubbed = await page.page.evaluate(STEP_ON);
+                const made = performance.now() - began, painted = await page.paints(message), scrubbed = await page.page.evaluate<number>(STEP_ON);
                 if (time < 5) continue;
                 typed.push(onTheKey);
                 whole.push(made + painted);
