@@ -50,8 +50,8 @@ export function beforesOf(all: readonly Stood[], nearby: Nearby<Stood>, { joints
 }
 
 /**
- * Of runs that are spliced with biscuits, which piece waits for which: from both ends of a run towards the one that goes up last, since it has room to be pushed
- * back or gets in most easily.
+ * Of runs that are spliced with biscuits, which piece waits for which: from both ends of a run towards the one that goes up last, since it has room to be
+ * pushed back or gets in most easily.
  */
 export function splicedBefores(ceiling: Ceiling, { pieces }: TakeOff, order: BottomOrder): Before[] {
     return runsInOrder(ceiling, pieces, order).flatMap(({ run, last }) => {

@@ -61,7 +61,10 @@ export function wouldBlock(piece: Stood, { path, run }: Placing, scene: Scene): 
     const box = path.around ? roundabout(piece, scene.openOf(piece.piece)) : piece.box;
     const near = clearOf(piece, [...nearby.within(box)].filter(other => !up.has(other.piece.id) && other.foot > piece.top));
     const known = path.by && scene.waysOf(piece.piece, reachesOf(piece, scene.jointsOf(piece.piece.id), up));
-    const isHit = (other: Stood): boolean => (path.by ? !known || !planIn(piece, known.closing, path.by, metBy([other])) : hitOn(piece, path.moves, metBy([other])).length > 0);
+    const isHit = (other: Stood): boolean => {
+        const met = metBy([other]);
+        return path.by ? !known || !planIn(piece, known.closing, path.by, met) : hitOn(piece, path.moves, met).length > 0;
+    };
     return near.filter(isHit).map(other => other.piece.id);
 }
 

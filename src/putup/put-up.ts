@@ -68,7 +68,8 @@ function* puttingUp(ceiling: Ceiling): Steps<PutUp> {
     const moved = steps.slice(1).map((step, i) => distance(steps[i]!.at, step.at)).filter(far => far > 0);
     const cycle = cycleIn(stuck, before), isPiece = (id: string): boolean => byId.has(id);
     return {
-        steps: withJoined(steps), begin: held.begin, before, inTurn: hasCrews ? inTurnOf({ steps, before }, blocks, takeOff.joints) : [], stuck: stuck.filter(isPiece), firstBay, cycle: cycle && ofPieces(cycle, isPiece),
+        steps: withJoined(steps), begin: held.begin, before, inTurn: hasCrews ? inTurnOf({ steps, before }, blocks, takeOff.joints) : [],
+        stuck: stuck.filter(isPiece), firstBay, cycle: cycle && ofPieces(cycle, isPiece),
         unknown: unknownNames(ceiling, names), band,
         moves: { count: moved.length, distance: Math.round(moved.reduce((sum, far) => sum + far, 0)) },
     };

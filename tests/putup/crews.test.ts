@@ -71,7 +71,8 @@ describe('two crews beside each other: every order of the pieces that what they 
     });
     test('what is kept in turn is enough, and needed: where nothing waits for what hangs in its way, holds it, or has its biscuits', async () => {
         const ceiling = await ceilingOf(PARTED), order = putUp(ceiling), before = order.before.filter(({ why }) => why === 'runs-through' || why === 'ends-at');
-        const loose = { ...order, before, inTurn: [] }, meets = meetsOnItsWay(ceiling, order), ids = order.steps.flatMap(({ placings }) => placings.map(({ piece }) => piece.id));
+        const loose = { ...order, before, inTurn: [] }, meets = meetsOnItsWay(ceiling, order);
+        const ids = order.steps.flatMap(({ placings }) => placings.map(({ piece }) => piece.id));
         const wrong = everyInterleaving(ceiling, loose, MOST)!.wrong;
         expect(wrong.some(words => words.includes('runs into'))).toBe(true);
         expect(wrong.some(words => words.includes('the other way round'))).toBe(true);
@@ -81,7 +82,7 @@ describe('two crews beside each other: every order of the pieces that what they 
     });
 });
 
-/** Of every two steps that may be done in either order, and so at once: no piece of one is in the way of one of the other. Gives how many such pairs there are. */
+/** Of every two steps that may be done in either order, and so at once: no piece of one is in the way of one of the other. Gives how many pairs. */
 function pairsTried(ceiling: Ceiling): number {
     const order = putUp(ceiling), { steps } = order, waits = allWaits(order), meets = meetsOnItsWay(ceiling, order), partners = partnersIn(ceiling);
     let pairs = 0;
@@ -121,10 +122,12 @@ describe('the days of several crews', () => {
         fc.assert(fc.property(ceilings, fc.integer({ min: 2, max: 4 }), minutes, (all, crews, some) => {
             if (!all) return;
             const order = putUp(withCrews(all.ceiling, crews)), waits = allWaits(order), none = new Rational(0);
-            const hours = { layout: none, finish: none, steps: new Map(order.steps.map(({ number }) => [number, new Rational(some[number % some.length]!)])), crew: { people: 4, day: new Rational(480) } };
+            const times = new Map(order.steps.map(({ number }) => [number, new Rational(some[number % some.length]!)]));
+            const hours = { layout: none, finish: none, steps: times, crew: { people: 4, day: new Rational(480) } };
             const { shifts } = calendarOf(order, hours, crews);
             expect(shifts.size).toBe(order.steps.length);
-            for (const { number } of order.steps) for (const first of waits.get(number)!) expect(shifts.get(number)!.from.compare(shifts.get(first)!.to)).toBeGreaterThanOrEqual(0);
+            for (const { number } of order.steps) for (const first of waits.get(number)!)
+                expect(shifts.get(number)!.from.compare(shifts.get(first)!.to)).toBeGreaterThanOrEqual(0);
             const bay = order.steps.find(({ kind }) => kind === 'first-bay');
             if (bay) for (const { number, kind } of order.steps) {
                 if (['panel', 'blocking', 'spacers', 'first-bay'].includes(kind)) continue;

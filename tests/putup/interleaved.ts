@@ -51,8 +51,8 @@ export interface Tried {
 }
 
 /**
- * Every order in which crews can put up the pieces, one after the other: those of a step in their order, a step after all that it waits for. Each state that can be
- * come to is looked at once, and in it every piece that can be next.
+ * Every order in which crews can put up the pieces, one after the other: those of a step in their order, a step after all that it waits for. Each state that can
+ * be come to is looked at once, and in it every piece that can be next.
  */
 export function everyInterleaving(ceiling: Ceiling, order: PutUp, most: number): Tried | undefined {
     const { steps, before } = order, waits = waitsOf(order), meets = meetsOnItsWay(ceiling, order), partners = partnersIn(ceiling);
@@ -66,7 +66,8 @@ export function everyInterleaving(ceiling: Ceiling, order: PutUp, most: number):
         for (const other of partners.get(id) ?? []) if (up.has(other) !== at.get(other)! < at.get(id)!) wrong.add(`${id} and ${other} the other way round`);
     };
     // a state: how many pieces of every step are up
-    let row = new Map<string, { readonly done: readonly number[]; readonly ways: bigint }>([[steps.map(() => 0).join(), { done: steps.map(() => 0), ways: 1n }]]), states = 0;
+    const none = steps.map(() => 0);
+    let row = new Map<string, { readonly done: readonly number[]; readonly ways: bigint }>([[none.join(), { done: none, ways: 1n }]]), states = 0;
     for (let i = 0; i < inOrder.length; i++) {
         const next = new Map<string, { done: readonly number[]; ways: bigint }>();
         for (const { done, ways } of row.values()) {

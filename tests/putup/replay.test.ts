@@ -105,7 +105,8 @@ test('what cannot get past its biscuits on the solids is what the rule of free p
         const { ceiling } = all, order = putUp(ceiling);
         const over = order.steps.flatMap(({ placings }) => placings.filter(({ path }) => path!.over && path!.by?.kind !== 'join-first').map(({ piece }) => piece.id));
         // a run that only its splices close can be joined first, and is where there is room for all of it
-        const byRule = closingPieces(ceiling, order), ids = byRule.map(({ piece }) => piece.id), surely = byRule.filter(({ onlySplice }) => !onlySplice).map(({ piece }) => piece.id);
+        const byRule = closingPieces(ceiling, order), ids = byRule.map(({ piece }) => piece.id);
+        const surely = byRule.filter(({ onlySplice }) => !onlySplice).map(({ piece }) => piece.id);
         closing += surely.length;
         spliced += byRule.filter(({ run }) => run.length > 1).length;
         expect(over.filter(id => !ids.includes(id))).toEqual([]);

@@ -63,7 +63,8 @@ export function putUpContent(ceiling: Ceiling, takeOff: TakeOff): RoomPutUp {
     return {
         closings: closingPieces(ceiling, putUp, takeOff).map(closing => ({ closing, ways: waysIn(closing, ceiling) })),
         pressed: pressedRows(ceiling, takeOff, putUp),
-        waits: [...waits.values()], putUp, hours, moves: movesOf(putUp, days), measures: putUp.firstBay ? measuresOf(putUp.firstBay, ceiling) : [], control: controlOf(ceiling),
+        waits: [...waits.values()], putUp, hours, moves: movesOf(putUp, days),
+        measures: putUp.firstBay ? measuresOf(putUp.firstBay, ceiling) : [], control: controlOf(ceiling),
         steps: putUp.steps.map((step): StepTold => {
             const pieces = step.placings.map(({ piece }) => piece), joints = closedIn.get(step.number) ?? [];
             return {

@@ -61,7 +61,8 @@ function layoutWords(control: Control | null, tape: Tape): Sentences {
 function sidesWords(ceiling: Ceiling, tape: Tape): Sentences {
     const beams = sectionsIn(ceiling), hasWallCleats = Object.values(ceiling.around).some(own => own?.kind === 'half-beam' && own.section.profile.cleats);
     const corners = new Set(beams.map(({ profile }) => profile.sides?.corners.value)), cleated = beams.filter(({ profile }) => profile.cleats);
-    const gauges = [...new Set(cleated.flatMap(({ profile, bottomThickness }) => profile.cleats!.gauge?.value.ticks ?? bottomThickness.ticks))].sort((a, b) => a - b);
+    const gauges = [...new Set(cleated.flatMap(({ profile, bottomThickness }) => profile.cleats!.gauge?.value.ticks ?? bottomThickness.ticks))]
+        .sort((a, b) => a - b);
     return [
         'Try the four sides of a coffer dry.',
         corners.has('mitered') && 'Glue both faces of each miter, close the corner from below by hand, and pin it through one side while the next is set.',
