@@ -25,10 +25,10 @@ export interface Calendar { readonly shifts: ReadonlyMap<number, Shift>; readonl
 type RoomDone = (room: RoomBefore) => number | undefined;
 
 /**
- * The days of every step, for so many crews that share the people equally. One crew takes the steps as they come. Of several, whoever is free takes
- * the nearest step of the kind of the first whose pieces have all before them that they need and that they keep in turn with (see in-turn.ts), that is not said to
- * wait for a later day, and that is not where another crew works. Without a
- * break: a step goes on the next morning where the day is over. Nothing where it is not known how many people work.
+ * The days of every step, for so many crews that share the people equally. One crew takes the steps as they come. Of several, whoever is free takes the
+ * nearest step of the kind of the first whose pieces have all before them that they need and that they keep in turn with (see in-turn.ts), that is not
+ * said to wait for a later day, and that is not where another crew works. Without a break: a step goes on the next morning where the day is over.
+ * Nothing where it is not known how many people work.
  */
 export function calendarOf(
     { steps, before, inTurn, begin }: Pick<PutUp, 'steps' | 'before' | 'inTurn' | 'begin'>, { layout, steps: minutes, finish, crew }: Hours, crews: number,

@@ -8,9 +8,10 @@ import { kindOf, KINDS } from './groups.ts';
 import type { Before, FirstBay } from './model.ts';
 
 /**
- * The coffer that is tried first: of those with beams on most of its edges, so that it tells of the beams and not of the walls, one that can be put up before
- * all others, or else needs fewest of their pieces; of several as good the first. A slot, less than half as wide as the others, tells little and is none. For it are cut its sides and
- * cleats, those across from them in the same bays, so that the bottom's channel is there to be measured, the spacers between, and whatever else has to be up before one of these.
+ * The coffer that is tried first: of those with beams on most of its edges, so that it tells of the beams and not of the walls, one that can be put up
+ * before all others, or else needs fewest of their pieces; of several as good the first. A slot, less than half as wide as the others, tells little and
+ * is none. For it are cut its sides and cleats, those across from them in the same bays, so that the bottom's channel is there to be measured, the
+ * spacers between, and whatever else has to be up before one of these.
  */
 export function firstBayOf(ceiling: Ceiling, { pieces }: TakeOff, befores: readonly Before[]): FirstBay | null {
     const lines = new Set(ceiling.lines.map(({ name }) => name));

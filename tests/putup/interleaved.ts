@@ -51,8 +51,8 @@ export interface Tried {
 }
 
 /**
- * Every order in which crews can put up the pieces, one after the other: those of a step in their order, a step after all that it waits for. Each state that can
- * be come to is looked at once, and in it every piece that can be next.
+ * Every order in which crews can put up the pieces, one after the other: those of a step in their order, a step after all that it waits for. Each state
+ * that can be come to is looked at once, and in it every piece that can be next.
  */
 export function everyInterleaving(ceiling: Ceiling, order: PutUp, most: number): Tried | undefined {
     const { steps, before } = order, waits = waitsOf(order), meets = meetsOnItsWay(ceiling, order), partners = partnersIn(ceiling);
