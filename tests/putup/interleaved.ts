@@ -43,7 +43,7 @@ export function partnersIn(ceiling: Ceiling): ReadonlyMap<string, ReadonlySet<st
     return found;
 }
 
-export interface Tried {
+interface Tried {
     /** Ways on which all can be put up, piece by piece; and states of the ceiling on these ways. */
     readonly ways: bigint; readonly states: number;
     /** `piece` among what is up: what it runs into, or lacks, or other biscuits than it was tried with. */

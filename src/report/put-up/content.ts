@@ -8,6 +8,7 @@ import { hoursOf, type Hours } from '../../putup/hours.ts';
 import { measuresOf, type Measure } from '../../putup/measures.ts';
 import type { PutUp, Step } from '../../putup/model.ts';
 import { pressedRows, type Pressed } from '../../putup/pressed.ts';
+import { ladderMoves } from '../../putup/ladders.ts';
 import { peopleFor } from '../../putup/people.ts';
 import { putUpOf } from '../../putup/put-up.ts';
 import { piecesUp } from '../../putup/said.ts';
@@ -16,7 +17,6 @@ import { controlOf, type Control } from '../../putup/control.ts';
 import { fastenersOf } from '../../takeoff/consumables.ts';
 import type { Consumable, Joint, Piece, TakeOff } from '../../takeoff/model.ts';
 import { settingOf } from '../../takeoff/setting.ts';
-import { distance } from '../../plane/point.ts';
 import type { Rational } from '../../quantity/rational.ts';
 import { daysOf } from './days.ts';
 import { waitsTold, type WaitTold } from './waits.ts';
@@ -63,7 +63,7 @@ export function putUpContent(ceiling: Ceiling, takeOff: TakeOff): RoomPutUp {
     return {
         closings: closingPieces(ceiling, putUp, takeOff).map(closing => ({ closing, ways: waysIn(closing, ceiling) })),
         pressed: pressedRows(ceiling, takeOff, putUp),
-        waits: [...waits.values()], putUp, hours, moves: movesOf(putUp, days),
+        waits: [...waits.values()], putUp, hours, moves: ladderMoves(putUp, days),
         measures: putUp.firstBay ? measuresOf(putUp.firstBay, ceiling) : [], control: controlOf(ceiling),
         steps: putUp.steps.map((step): StepTold => {
             const pieces = step.placings.map(({ piece }) => piece), joints = closedIn.get(step.number) ?? [];
@@ -74,14 +74,4 @@ export function putUpContent(ceiling: Ceiling, takeOff: TakeOff): RoomPutUp {
             };
         }),
     };
-}
-
-function movesOf({ steps, moves }: PutUp, shifts: ReadonlyMap<number, Shift> | undefined): PutUp['moves'] {
-    const crews = [...grouped(steps, ({ number }) => shifts?.get(number)?.crew ?? 1).values()];
-    if (crews.length < 2) return moves;
-    const far = crews.flatMap(own => {
-        const inTime = [...own].sort((a, b) => shifts!.get(a.number)!.from.compare(shifts!.get(b.number)!.from));
-        return inTime.slice(1).map((step, i) => distance(inTime[i]!.at, step.at));
-    }).filter(each => each > 0);
-    return { count: far.length, distance: Math.round(far.reduce((sum, each) => sum + each, 0)) };
 }
