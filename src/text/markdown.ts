@@ -15,7 +15,7 @@ export function inWords(text: string): Shown {
  * that begin with `- ` are a list. A picture would be fetched from wherever it says, and nothing is fetched here.
  */
 export function asWritten(text: string): Shown {
-    const parts = text.split('\n').map(line => cleanLine(line)).join('\n').split(/(`+)([^`\n]+)\1(?!`)/);
+    const parts = text.split('\n').map(line => cleanLine(line)).join('\n').split(CODE);
     let markdown = '', plain = '';
     for (let i = 0; i < parts.length; i += 3) {
         const words = parts[i]!, code = parts[i + 2];
@@ -27,6 +27,9 @@ export function asWritten(text: string): Shown {
     }
     return { markdown: markdown as MarkdownText, plain };
 }
+
+/** Between two rows of as many backquotes. A row is looked at from its beginning alone: at each of its signs it would take as long as it is, once more. */
+const CODE = /(?<!`)(`+)(?!`)([^`\n]+)\1(?!`)/;
 
 /** A piece of a job file in its colors. No line of it ends the block. */
 export function asCode(text: string): Shown {

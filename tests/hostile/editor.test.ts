@@ -30,6 +30,13 @@ test.each(TRICKS)('Markdown shows it as it was typed: %j', trick => {
     expect(renderer.render(asCode(trick).markdown).match(/<pre>/g)).toHaveLength(1);
 });
 
+test('a row of very many backquotes is looked at once, and is code where as many close it', () => {
+    // at each of them anew it took some seconds of the processor: longer than a test has
+    const row = '`'.repeat(60_000);
+    expect(asWritten(`${row}\n`.repeat(4)).plain).toHaveLength(4 * 60_001);
+    expect(asWritten('``a`` ```b`').markdown).toBe('`a` \\`\\`\\`b\\`');
+});
+
 test('what is written about a thing keeps its code and its lists, and shows nothing else', () => {
     expect(renderer.render(asWritten('Of `poplar-1x6`, 5 1/2" wide:\n- <see the yard>\n- 2 * 3').markdown))
         .toBe('<p>Of <code>poplar-1x6</code>, 5 1/2&quot; wide:</p>\n<ul>\n<li>&lt;see the yard&gt;</li>\n<li>2 * 3</li>\n</ul>\n');
