@@ -1,5 +1,5 @@
 import { assign } from '../cutting/assign.ts';
-import { areaOf, canBecome } from '../cutting/become.ts';
+import { areaOf, becomingKey, canBecome } from '../cutting/become.ts';
 import { grouped } from '../plain/groups.ts';
 import { cutAlike } from '../takeoff/cut-alike.ts';
 import { nameInRoom } from '../takeoff/ids.ts';
@@ -40,7 +40,8 @@ function fromOld(before: readonly Piece[], after: readonly Piece[], renamed: Sto
     let proved = true;
     for (const [wood, wanted] of grouped(after, piece => woodOf(piece, renamed))) {
         const old = was.get(wood) ?? [];
-        const found = assign(old.length, wanted.length, (i, j) => gainOf(old[i]!, wanted[j]!));
+        const alike = { row: (i: number) => becomingKey(old[i]!), column: (j: number) => becomingKey(wanted[j]!) };
+        const found = assign(old.length, wanted.length, (i, j) => gainOf(old[i]!, wanted[j]!), alike);
         proved &&= found.proved;
         for (const [i, j] of found.pairs) pairs.push({ before: old[i]!, after: wanted[j]! });
     }

@@ -1,4 +1,5 @@
 import { munkres } from 'munkres';
+import { atKey, Numbered } from '../plain/at-key.ts';
 
 /** More of one kind in one house than anybody cuts before the owner changes his mind; beyond it the best is not looked for. */
 const MOST = 400;
@@ -6,30 +7,56 @@ const MOST = 400;
 /** Pairs of rows and columns, and whether no other pairs gain more. */
 interface Assignment { readonly pairs: readonly (readonly [number, number])[]; readonly proved: boolean }
 
+/** What rows and columns are alike by: those with the same words gain the same. */
+export interface Alike { row(row: number): string; column(column: number): string }
+const ALL_DIFFERENT: Alike = { row: String, column: String };
+
 /**
  * Pairs rows with columns so that what they gain together is most: each at most once, none that gains nothing.
  * @param gain whole numbers from 0; 0: they do not go together
+ * @param alike where many are, their gains are asked for once
  */
-export function assign(rows: number, columns: number, gain: (row: number, column: number) => number): Assignment {
+export function assign(rows: number, columns: number, gain: (row: number, column: number) => number, alike = ALL_DIFFERENT): Assignment {
     if (rows === 0 || columns === 0) return { pairs: [], proved: true };
-    const gains = Array.from({ length: rows }, (_, r) => Array.from({ length: columns }, (__, c) => gain(r, c)));
-    if (Math.max(rows, columns) > MOST) return { pairs: greedy(gains), proved: false };
+    const [rowKinds, columnKinds] = [kindsOf(rows, alike.row), kindsOf(columns, alike.column)];
+    const ofKinds = rowKinds.members.map(([r]) => columnKinds.members.map(([c]) => gain(r!, c!)));
+    if (Math.max(rows, columns) > MOST) return { pairs: greedy(ofKinds, rowKinds, columnKinds), proved: false };
+    const gains = rowKinds.of.map(row => columnKinds.of.map(column => ofKinds[row]![column]!));
     const most = gains.flat().reduce((a, b) => Math.max(a, b), 0);
     const pairs = munkres(gains.map(row => row.map(each => most - each))).filter(([r, c]) => gains[r]![c]! > 0).sort(([a], [b]) => a - b);
     return { pairs, proved: isBest(gains, pairs) };
 }
 
-/** The greatest gains first. */
-function greedy(gains: readonly (readonly number[])[]): [number, number][] {
-    const takenRows = new Set<number>(), takenColumns = new Set<number>();
-    const all = gains.flatMap((row, r) => row.flatMap((each, c) => (each > 0 ? [[each, r, c] as const] : [])))
-        .sort((a, b) => b[0] - a[0] || a[1] - b[1] || a[2] - b[2]);
-    const pairs: [number, number][] = [];
-    for (const [, r, c] of all) {
-        if (takenRows.has(r) || takenColumns.has(c)) continue;
-        takenRows.add(r);
-        takenColumns.add(c);
-        pairs.push([r, c]);
+/** `of`: the kind of each; `members`: those of each kind, in their order. */
+interface Kinds { readonly of: readonly number[]; readonly members: readonly (readonly number[])[] }
+
+function kindsOf(count: number, keyOf: (index: number) => string): Kinds {
+    const kinds = new Numbered<number[]>(), of = Array.from({ length: count }, (_, i) => {
+        const kind = kinds.at(keyOf(i), () => []);
+        kinds.list[kind]!.push(i);
+        return kind;
+    });
+    return { of, members: kinds.list };
+}
+
+/** The greatest gains first; of equal ones those of the first rows, with the first columns. */
+function greedy(gains: readonly (readonly number[])[], rows: Kinds, columns: Kinds): [number, number][] {
+    const levels = new Map<number, Map<number, number[]>>();
+    gains.forEach((row, kind) => row.forEach((each, column) => {
+        if (each > 0) atKey(atKey(levels, each, () => new Map<number, number[]>()), kind, () => []).push(column);
+    }));
+    const takenRows = new Set<number>(), nextOf = columns.members.map(() => 0), pairs: [number, number][] = [];
+    for (const [, columnsOf] of [...levels].sort(([a], [b]) => b - a)) {
+        for (const r of [...columnsOf.keys()].flatMap(kind => rows.members[kind]!).sort((a, b) => a - b)) {
+            if (takenRows.has(r)) continue;
+            // those of a kind are taken in their order
+            const free = columnsOf.get(rows.of[r]!)!.flatMap(kind => columns.members[kind]![nextOf[kind]!] ?? []);
+            if (free.length === 0) continue;
+            const c = free.reduce((least, each) => Math.min(least, each));
+            nextOf[columns.of[c]!]!++;
+            takenRows.add(r);
+            pairs.push([r, c]);
+        }
     }
     return pairs.sort(([a], [b]) => a - b);
 }

@@ -1,5 +1,6 @@
 import type { JobSettings } from '../job/model.ts';
 import type { Ticks } from '../quantity/ticks.ts';
+import { acrossOf } from '../takeoff/ends.ts';
 import { roughWidth } from '../takeoff/rough-width.ts';
 import type { Piece } from '../takeoff/model.ts';
 import type { Work } from '../takeoff/work.ts';
@@ -19,6 +20,11 @@ export function canBecome(old: Piece, wanted: Piece): 'keep' | 'trim' | 'rip' | 
     if (isRipped ? edges.length > 0 : edges.some(work => !edgeWork(wanted).includes(work))) return undefined;
     if (isRipped) return 'rip';
     return record.length === wanted.cutOverall && hasItsEnds(wanted, record) ? 'keep' : 'trim';
+}
+
+/** All that `canBecome` and `areaOf` go by, of either piece, and its part. */
+export function becomingKey(piece: Piece): string {
+    return JSON.stringify([piece.part, piece.thickness, roughWidth(piece), acrossOf(piece), recordOf(piece), edgeWork(piece)]);
 }
 
 /** Which share of its wood's worth an offcut keeps, and how long it has to be. */

@@ -1,4 +1,5 @@
 import type { Connection } from 'vscode-languageserver';
+import { breath } from './breath.ts';
 import type { Finding } from '../findings/finding.ts';
 import type { FileContent } from '../job/file.ts';
 import type { Room } from '../job/model.ts';
@@ -6,7 +7,7 @@ import { readFile } from '../language/read-file.ts';
 import type { CofferSharedServices } from '../language/coffer-services.ts';
 import { isBuiltin } from '../language/workspace/builtin.ts';
 import { madeFrom } from '../language/workspace/made-from.ts';
-import { inspectClosely } from '../pipeline/inspect-closely.ts';
+import { inspectClosely, stepsOf } from '../pipeline/inspect-closely.ts';
 import { inspect, layoutOf } from '../pipeline/inspect.ts';
 import { RULES } from '../rules/index.ts';
 import { TRIALS, TRY_ROOM, type TrialsResult, type TryRoomParams, type TryRoomResult } from './messages.ts';
@@ -24,6 +25,12 @@ export function answerTrials(connection: Connection, services: CofferSharedServi
         const { uri: asked, room } = fieldsOf<TryRoomParams>(params), uri = addressIn(asked);
         if (uri === undefined || typeof room !== 'string') return null;
         await WorkspaceManager.ready;
+        let steps: readonly (() => void)[] = [];
+        await WorkspaceLock.read(() => { steps = stepsTo(services, { uri, room }); });
+        for (const step of steps) {
+            step();
+            await breath();
+        }
         return WorkspaceLock.read(() => tryRoom(services, { uri, room }));
     });
 }
@@ -36,6 +43,12 @@ export function trialsIn({ workspace }: CofferSharedServices): TrialsResult {
         rooms: files.flatMap(document => readFile(document).rooms
             .map(({ name, title, at: { range } }) => ({ uri: document.uri.toString(), room: name, title: title ?? name, range }))),
     };
+}
+
+/** What takes long of it, in parts that are kept. */
+function stepsTo(services: CofferSharedServices, { uri, room: name }: TryRoomParams): readonly (() => void)[] {
+    const document = documentAt(services, uri), content = document && readFile(document), room = content?.rooms.find(one => one.name === name);
+    return content && room ? stepsOf(content, room) : [];
 }
 
 /**

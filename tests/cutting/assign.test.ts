@@ -58,6 +58,25 @@ describe('pairs that gain most', () => {
         expect(proved).toBe(false);
     });
 
+    test('of more than is looked through the greatest go first, of equal ones the first; those that are alike are asked about once', () => {
+        const kind = fc.integer({ min: 0, max: 7 }), many = fc.array(kind, { minLength: 401, maxLength: 450 });
+        fc.assert(fc.property(many, many, sized(sized(fc.integer({ min: 0, max: 5 }), 8), 8), (rows, columns, gains) => {
+            const all = rows.flatMap((row, r) => columns.map((column, c) => [gains[row]![column]!, r, c] as const)).filter(([each]) => each > 0);
+            const takenRows = new Set<number>(), takenColumns = new Set<number>(), wanted: [number, number][] = [];
+            for (const [, r, c] of all.sort((a, b) => b[0] - a[0] || a[1] - b[1] || a[2] - b[2])) {
+                if (takenRows.has(r) || takenColumns.has(c)) continue;
+                takenRows.add(r);
+                takenColumns.add(c);
+                wanted.push([r, c]);
+            }
+            let asked = 0;
+            const gainOf = (r: number, c: number): number => { asked++; return gains[rows[r]!]![columns[c]!]!; };
+            const { pairs, proved } = assign(rows.length, columns.length, gainOf, { row: r => String(rows[r]), column: c => String(columns[c]) });
+            expect([pairs, proved, asked <= 64]).toEqual([wanted.sort(([a], [b]) => a - b), false, true]);
+            expect(assign(rows.length, columns.length, (r, c) => gains[rows[r]!]![columns[c]!]!)).toEqual({ pairs, proved });
+        }), { seed: 4, numRuns: runs(20, 4) });
+    });
+
     test('nothing to pair', () => {
         expect(assign(0, 3, () => 1)).toEqual({ pairs: [], proved: true });
         expect(assign(2, 2, () => 0)).toEqual({ pairs: [], proved: true });
