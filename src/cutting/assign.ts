@@ -8,7 +8,7 @@ const MOST = 400;
 interface Assignment { readonly pairs: readonly (readonly [number, number])[]; readonly proved: boolean }
 
 /** What rows and columns are alike by: those with the same words gain the same. */
-export interface Alike { row(row: number): string; column(column: number): string }
+interface Alike { row(row: number): string; column(column: number): string }
 const ALL_DIFFERENT: Alike = { row: String, column: String };
 
 /**
