@@ -37,12 +37,12 @@ the crossing, at 56 1/2". A band or a half beam along a wall is spliced behind a
                     if (!said || !tape || meeting.length === 0 || isHidden) continue;
                     const { at: center, line: { name } } = [...meeting].sort((a, b) => Math.abs(a.at - at) - Math.abs(b.at - at))[0]!;
                     const figure = roundTo((center - Math.round(tape.at)) * tape.way, job.cutTo.value);
-                    const given = (room.wallSplices?.[wall.name] ?? []).find(one => sameSource(one.at, said));
+                    const given = room.wallSplices![wall.name]!.find(one => sameSource(one.at, said));
                     report({
                         at: said,
                         message: `The splice of the ${what} along the ${wall.name} wall falls in a coffer. Put it behind line ${name}, which hides it`
                             + `${figure > 0 ? `: at ${size(figure)} by this tape` : ''}.`,
-                        fixes: given && figure > 0 ? replacing(given, spelled(figure, job), `Put the splice behind line ${name}`) : [],
+                        fixes: figure > 0 ? replacing(given, spelled(figure, job), `Put the splice behind line ${name}`) : [],
                     });
                 }
             }

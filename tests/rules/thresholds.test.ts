@@ -94,7 +94,7 @@ describe('biscuit slots', () => {
         const bottom = (width: Ticks) => ({ blocking: { stock: board(width) }, bottom: { stock: board(width), biscuits: [1, '#20'] as [number, string] } });
         expect(named(beamFindings(bottom(least)), 'slots-wont-fit')).toEqual([]);
         expect(named(beamFindings(bottom(least - 1)), 'slots-wont-fit').map(finding => finding.severity)).toEqual(['warning']);
-        expect(named(beamFindings(bottom(slotLength(biscuitOf('#20')!))), 'slots-wont-fit').map(finding => finding.severity)).toEqual(['error']);
+        expect(named(beamFindings(bottom(slotLength(biscuitOf('#20')!))), 'slots-wont-fit').map(({ severity, message }) => `${severity}: ${message.split(':')[0]}`)).toEqual(['error: The slots come out at the edges']);
     });
 });
 

@@ -10,11 +10,12 @@ import { overlapWords } from '../../src/rules/pieces-overlap.ts';
 import { explainRule } from '../../src/rules/reference.ts';
 import { ruleNamed } from '../../src/rules/index.ts';
 import type { Found } from '../../src/rules/rule.ts';
-import { bottomsNamed, remaining, turnedWords } from '../../src/rules/support/closing-words.ts';
+import { bottomsNamed, remaining, turnedWords, turning } from '../../src/rules/support/closing-words.ts';
 import { FAULT_OF_THE_LIST } from '../../src/rules/support/fit-words.ts';
 import { placeSaidOf } from '../../src/rules/support/line-places.ts';
 import { rowFound } from '../../src/rules/support/row-words.ts';
 import { sizesOf } from '../../src/rules/support/words.ts';
+import { tooManyCoffers } from '../../src/rules/too-many-coffers.ts';
 import { undersideWords } from '../../src/rules/underside-not-flush.ts';
 import { given, job, nowhere, piece, stock } from '../cutting/samples.ts';
 
@@ -101,6 +102,28 @@ test('the words that say where a line stands, and which way moving it to the eas
     const own = (name: string, at: string) => ({ name, place: { by: given(inches(at)) } });
     expect(said('north-south', { grid: { north: lines('50 1/2') }, lines: [own('1', '50 1/2'), own('1', '103 1/2'), own('2', '50 1/2')] })).toEqual([inches('103 1/2'), -1]);
     expect(said('north-south', { grid: { north: lines('50 1/2') }, lines: [own('1', '40')] })).toBeUndefined();
+});
+
+test('more than is laid out in one file: of its rooms, or of what its alternates make', () => {
+    const said = (of: 'rooms' | 'alternates'): string[] => {
+        const found: Found[] = [];
+        tooManyCoffers.check.room!({ layout: { troubles: [{ kind: 'too-much-in-file', of, what: 'coffers', count: 420, most: 400, at: nowhere }] } as unknown as Layout, job: job(), pieces: () => [] }, one => found.push(one));
+        return found.map(({ message }) => message);
+    };
+    expect(said('rooms')).toEqual(['With this one, the rooms of this file have 420 coffers, and 400 is the limit: this room is not laid out. Split the file into files that use each other.']);
+    expect(said('alternates')).toEqual(['With this one, the rooms that alternates of this file change have 420 coffers, and 400 is the limit: this room is not laid out. Say some of the alternates in another file.']);
+});
+
+test('the text of crossings that are turned: where the room has a block of its own in its file', () => {
+    const body = { ...nowhere, range: { start: { line: 2, character: 9 }, end: { line: 8, character: 1 } } }, turned = [{ crossing: 'A2', through: 'A' }] as unknown as Parameters<typeof turning>[0];
+    const written = (of: object) => turning(turned, { at: nowhere, ...of } as Parameters<typeof turning>[1])?.map(({ range: { start }, text }) => `${start.line}:${start.character} ${text}`);
+    expect(written({ body })).toEqual(['8:0   crossing A2 { through A }\n']);
+    expect(written({ body: { ...body, range: { ...body.range, end: { line: 8, character: 4 } } } })).toEqual(['8:3 \n  crossing A2 { through A }\n']);
+    expect(written({ body: { ...body, range: { ...body.range, end: { line: 2, character: 40 } } } })).toEqual(['2:39 \n  crossing A2 { through A }\n']);
+    expect([written({}), written({ body: { ...body, uri: 'file:///other.coffer' } })]).toEqual([undefined, undefined]);
+    const through = (of: object) => [{ crossing: 'A2', through: '2', spec: { through: { ...given('A'), ...of } } }] as unknown as Parameters<typeof turning>[0];
+    const replaced = (of: object) => turning(through(of), { at: nowhere } as Parameters<typeof turning>[1])?.map(({ text }) => text);
+    expect([replaced({}), replaced({ said: false }), replaced({ via: [nowhere] }), replaced({ via: [] })]).toEqual([['2'], undefined, undefined, ['2']]);
 });
 
 test('the mended lines of an example: what is between the lines that stay, or that something was taken away', () => {
