@@ -17,6 +17,9 @@ export function allCounts(problem: CuttingProblem, below: number): Counts {
     };
 }
 
+/** What all pieces are worth together, and what a board of each kind carries at most, in whole numbers: so many to one of cost. */
+export interface Worth { readonly pieces: number; readonly boards: readonly number[]; readonly scale: number }
+
 /**
  * A cost that no plan within `counts` is below, for any worth of the pieces: all pieces are worth together what they are
  * worth, and no board carries more than its best content is worth. What the boards cost above that has to be paid besides.
@@ -31,6 +34,15 @@ export class VerifiedBound {
         this.pricing = new Pricing(problem, problem.items.map(item => item.count), effort);
         // a power of two, so that dividing by it is exact; sums stay below 2^52
         this.scale = 2 ** Math.max(0, Math.min(24, Math.floor(50 - Math.log2(Math.max(1, ceiling)))));
+    }
+
+    /** The limit that these values of the pieces make: undefined where that takes too large tables. */
+    worthOf(values: ArrayLike<number>): Worth | undefined {
+        const { items } = this.problem;
+        this.effort.spent += STEPS.pass / 2 + items.length * STEPS.sorted;
+        const whole = items.map((_, i) => Math.max(0, Math.floor(values[i]! * this.scale)));
+        const boards = this.pricing.worthOfBoards(whole, []);
+        return boards && { pieces: items.reduce((total, { count }, i) => total + count * whole[i]!, 0), boards: Array.from(boards), scale: this.scale };
     }
 
     /** @param worthOfSections what sections of the lengths in `counts` are worth by themselves; less than nothing where only so many may be cut */

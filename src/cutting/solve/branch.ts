@@ -1,48 +1,20 @@
+import { PutAside, type BranchWatch } from './aside.ts';
 import { allCounts, type Counts, type SectionCount, type VerifiedBound } from './bound.ts';
 import type { Column, Weighted } from './columns.ts';
-import type { DiveStart } from './dive.ts';
 import type { Effort } from './effort.ts';
 import { generate } from './generate.ts';
 import { sectionLengths, sectionsFrom } from './layouts.ts';
 import { Master } from './master.ts';
-import { Pricing, type Prices } from './pricing.ts';
+import { Pricing } from './pricing.ts';
 import type { CuttingProblem } from './problem.ts';
 import type { LinearSolver } from './solver.ts';
-
-/** Boards in whole numbers, but what is cut from them still in parts. */
-export interface WholeBoards {
-    /** So many of each kind. */
-    readonly boards: readonly number[];
-    /** The same, with the limits to sections that the search has come to. */
-    readonly counts: Counts;
-    readonly cost: number;
-    readonly start: DiveStart;
-    readonly prices: Prices;
-}
-
-interface BranchWatch {
-    /** The cost of the best plan so far. */
-    best(): number;
-    /** Looks quickly for a plan with just these boards; says whether one was found. */
-    onWholeBoards(found: WholeBoards): boolean;
-    /** Looks for one with more effort, the more it was tried before; says whether all such plans are done with: one was found, or that there is none. */
-    onStubborn(found: WholeBoards, tries: number): boolean;
-    /** No plan is cheaper than this. */
-    onBound(bound: number): void;
-}
-
-/** As many boards that no plan was found for are put aside before one is looked at closer: a cheap plan may yet make that needless. */
-const MOST_STUBBORN = 4;
-
-/** So often one is tried, each time with more effort, after all others had their turn. */
-const MOST_TRIES = 3;
 
 export interface Branch { readonly counts: Counts; readonly bound: number; readonly depth: number }
 
 /**
  * Branches on how many boards of each kind are bought: where a solution in parts buys 3.4 boards of a kind, no plan is lost by
  * looking at at most 3 and at least 4 apart. Cost depends on the boards alone, so with whole numbers of boards the cost is
- * settled, and what is left is whether the pieces can be cut from them. Before that, on how many sections there are of a length or longer:
+ * settled, and what is left is whether the pieces can be cut from them. Before that, where boards are ripped, on how many sections there are of a length or longer:
  * half a section of strips that lie abreast costs half a board, and no plan has one. A branch is left when the verified bound says that it
  * holds nothing cheaper. Ends when there is none left or the effort is spent; says through `watch` how far it came.
  */
@@ -55,29 +27,16 @@ export function* branchOnBoards(
     let master = new Master(problem, demand, every, solver, effort);
     let lengths: readonly SectionCount[] = []; // of which sections are counted
     const open: Branch[] = [{ counts: every, bound: 0, depth: 0 }];
-    interface Stubborn { readonly found: WholeBoards; readonly bound: number; readonly tries: number }
-    const stubborn: Stubborn[] = [];
-    let later: Stubborn[] = [];
-    let unsettled = Infinity; // the least cost of boards that no plan was found for, nor that there is none
-
-    const report = (): void => watch.onBound(Math.min(watch.best(), unsettled, open.at(-1)?.bound ?? Infinity, ...[...stubborn, ...later].map(b => b.bound)));
+    const aside = new PutAside(watch);
     try {
         for (const column of columns) master.add(column);
         while (true) {
-            report();
+            watch.onBound(Math.min(watch.best(), aside.bound, open.at(-1)?.bound ?? Infinity));
             if (open.length > 0 && open.at(-1)!.bound >= watch.best()) open.length = 0;
-            stubborn.splice(0, stubborn.length, ...stubborn.filter(b => b.bound < watch.best()).sort((a, b) => a.bound - b.bound));
-            if (open.length + stubborn.length === 0) {
-                stubborn.push(...later.filter(b => b.bound < watch.best()).sort((a, b) => a.bound - b.bound));
-                later = [];
-            }
-            if (effort.isSpent || open.length + stubborn.length === 0) return;
-            if (open.length === 0 || stubborn.length >= MOST_STUBBORN) {
-                const { found, bound, tries } = stubborn.shift()!;
-                if (!watch.onStubborn(found, tries)) {
-                    if (tries + 1 < MOST_TRIES) later.push({ found, bound, tries: tries + 1 });
-                    else unsettled = Math.min(unsettled, bound);
-                }
+            aside.sift(open.length === 0);
+            if (effort.isSpent || open.length === 0 && aside.isEmpty) return;
+            if (open.length === 0 || aside.isFull) {
+                aside.look();
                 yield;
                 continue;
             }
@@ -85,12 +44,12 @@ export function* branchOnBoards(
             const counts = withSections(branch.counts, lengths);
             master.limit(counts);
             const made = generate(problem, demand, master, pricing, counts, effort, { cutoff: watch.best() - step + 0.001 * step });
-            if (!made) { unsettled = Math.min(unsettled, branch.bound); continue; }
+            if (!made) { aside.leave(branch.bound); continue; }
             const bound = Math.max(branch.bound, bounds.of(made.values, counts, made.sections) ?? 0);
             if (bound >= watch.best()) continue;
             if (!made.complete && effort.isSpent || made.answer.lacking) {
                 // given up halfway, or no plan at all though the bound does not show it: it stays as it is
-                unsettled = Math.min(unsettled, bound);
+                aside.leave(bound);
                 continue;
             }
             const { boards, used, prices } = made.answer;
@@ -113,7 +72,7 @@ export function* branchOnBoards(
                 const cost = whole.reduce((sum, n, k) => sum + n * problem.boards[k]!.cost, 0);
                 const start = { used, columns: master.allColumns(), values: prices.items };
                 const found = { boards: whole, counts: { ...counts, least: whole, most: whole }, cost, prices, start };
-                if (!watch.onWholeBoards(found)) stubborn.push({ found, bound: Math.max(bound, cost), tries: 0 });
+                if (!watch.onWholeBoards(found)) aside.put(found, Math.max(bound, cost));
                 add(open, around(branch, whole, bound));
             }
             yield;

@@ -29,6 +29,7 @@ export function generate(problem: CuttingProblem, demand: readonly number[], mas
     const isMany = demand.filter(count => count > 0).length > MANY_LENGTHS;
     const most = isMany ? LITTLE : SMOOTHING;
     let smoothing = most;
+    const dearest = Math.max(...problem.boards.map(({ cost }) => cost));
     const keep = problem.boards.length > 2 ? 1 : 5;
     let center: Prices | undefined;
     let values: ArrayLike<number> | undefined;
@@ -74,7 +75,7 @@ export function generate(problem: CuttingProblem, demand: readonly number[], mas
             }
             if (weight === 0) return {
                 ...known, complete: offer.exact
-                    && offer.worth.every((worth, k) => !usable[k] || worth <= Math.max(0, prices.boards[k]!) + HAIR * Math.max(1, problem.boards[k]!.cost)),
+                    && offer.worth.every((worth, k) => !usable[k] || worth <= Math.max(0, prices.boards[k]!) + HAIR * Math.max(1, dearest / FINER, problem.boards[k]!.cost)),
             };
         }
     }
@@ -87,6 +88,8 @@ const LITTLE = 0.5;
 /** Of the search for the content of a board. */
 const BUDGET = 30_000;
 const HAIR = 1e-6;
+/** What a board on hand may seem to be worth, which costs nothing, by what the dearest costs: the solver rounds by what all is worth together. */
+const FINER = 100;
 
 /** Adds what is worth its price at the master's own prices; says whether anything was new. */
 function addTo(problem: CuttingProblem, master: Master, offer: Offer, prices: Prices): boolean {

@@ -14,7 +14,8 @@ interface Picked {
 
 /** The cheapest plan that can be put together from the columns with so many boards, if it costs at most `dearest`. */
 export function pickPlan(
-    problem: CuttingProblem, columns: readonly Column[], counts: Counts, dearest: number, solver: LinearSolver, effort: Effort, nodes: number, step: number,
+    problem: CuttingProblem, columns: readonly Column[], counts: Counts, dearest: number, solver: LinearSolver, effort: Effort,
+    { nodes, step, work = Infinity }: { readonly nodes: number; readonly step: number; readonly work?: number },
 ): Picked {
     const demand = problem.items.map(item => item.count);
     const rows = new MasterRows(problem, demand);
@@ -23,7 +24,7 @@ export function pickPlan(
         const { cost } = problem.boards[column.board]!;
         return { cost, entries: [...rows.entries(column), ...(cost > 0 ? [[rows.count, cost] as const] : [])], most: mostOf(column, demand, counts) };
     });
-    const answer = solver.wholeNumbers([...rows.limits(demand, counts), { least: 0, most: dearest }], linear, { nodes, step, work: effort.left });
+    const answer = solver.wholeNumbers([...rows.limits(demand, counts), { least: 0, most: dearest }], linear, { nodes, step, work: Math.min(effort.left, work) });
     effort.spent += answer.work;
     if (!answer.values) return { finished: answer.finished };
     const layouts = columns.map((column, j) => ({ ...column, times: answer.values![j]! })).filter(({ times }) => times > 0);

@@ -1,6 +1,7 @@
 import { plannedAnew } from './anew.ts';
+import type { BranchWatch, WholeBoards } from './aside.ts';
 import { allCounts, VerifiedBound } from './bound.ts';
-import { branchOnBoards, type WholeBoards } from './branch.ts';
+import { branchOnBoards } from './branch.ts';
 import { coarsened } from './coarse.ts';
 import { columnsOf, type Column } from './columns.ts';
 import { dive, jitterOf, type DiveStart } from './dive.ts';
@@ -18,6 +19,7 @@ import { costOfLayouts, costStep, widthShares, type CuttingProblem, type Layout 
 import { quickPlan, shrunk } from './quick.ts';
 import { sequentialPlan } from './sequential.ts';
 import type { LinearSolver } from './solver.ts';
+import { chooseBoards } from './whole-boards.ts';
 
 /** The best plan so far and how cheap any plan could be at most. */
 export interface Standing {
@@ -43,6 +45,9 @@ export function* prove(
     yield* search.run();
     return { ...search.standing, columns: search.columns };
 }
+
+/** The solution in parts of all of it. */
+interface Root { readonly made: Generated; readonly start: DiveStart }
 
 class Search {
     private readonly effort: Effort;
@@ -97,8 +102,8 @@ class Search {
         if (this.isRipped && this.flow(root.made)) yield this.standing;
         if (this.isOver) return;
         if (this.problem.boards.length > 1 || this.isRipped) {
-            if (!this.isRipped && this.cost - this.bound <= 2 * this.step) this.pickAmongAll(root.made, NODES);
-            if (!this.isOver) yield* this.branch(root.start.columns);
+            if (!this.isRipped) this.pickAmongFew(root.made);
+            if (!this.isOver) yield* this.branch(root);
         } else yield* this.alternate(root);
     }
 
@@ -130,7 +135,7 @@ class Search {
         return columns(layouts);
     }
 
-    private root(known: readonly Column[]): { made: Generated; start: DiveStart } | undefined {
+    private root(known: readonly Column[]): Root | undefined {
         const demand = this.problem.items.map(item => item.count);
         const counts = allCounts(this.problem, this.cost);
         // half of the steps at the most: with what it has by then plans are found, and by the worth it knows the bound is not far
@@ -198,15 +203,19 @@ class Search {
         this.take(dive(this.problem, start, this.solver, this.effort, { free, below: this.cost, target: this.bound, variant }));
     }
 
-    private *branch(columns: readonly Column[]): Generator<Standing, void> {
-        const steps = branchOnBoards(this.problem, columns, this.bounds, this.step, this.solver, this.effort, {
+    private *branch({ made, start: { columns } }: Root): Generator<Standing, void> {
+        const watch: BranchWatch = {
             best: () => this.cost,
             onWholeBoards: found => this.cutFrom(found),
             onStubborn: (found, tries) => this.cutFromAll(found, tries),
             onBound: bound => this.raise(bound),
-        });
+        };
+        const { problem, bounds, bound, step, solver, effort } = this;
+        const steps = this.isRipped ? branchOnBoards(problem, columns, bounds, step, solver, effort, watch)
+            : chooseBoards(problem, columns, bounds, bound, step, solver, effort, watch);
         let shown = this.standing;
         for (const _ of steps) {
+            if (this.cost < shown.cost && !this.isRipped) this.pickAmongFew(made);
             if (this.cost < shown.cost || this.bound > shown.bound) yield shown = this.standing;
         }
     }
@@ -226,10 +235,16 @@ class Search {
         for (let variant = NODE_DIVES * tries; variant < dives && this.cost > cost && !this.isOver; variant++) this.diveFrom(start, boards, variant);
         if (this.cost <= cost) return true;
         if (!this.isRipped) {
+            const upTo = { least: boards.map(() => 0), most: boards };
+            if (tries === 0) {
+                // most of what it takes was found on the way here
+                const known = start.columns.filter(({ board }) => boards[board]! > 0);
+                this.take(pickPlan(this.problem, known, upTo, cost, this.solver, this.effort, { nodes: FEW_NODES, step: this.step, work: SOME }).layouts);
+                if (this.cost <= cost) return true;
+            }
             const columns = columnsWithin(this.problem, prices, boards.map(n => n > 0), HAIR * Math.max(1, cost), FEW_COLUMNS * times, this.effort);
             if (columns) {
-                const upTo = { least: boards.map(() => 0), most: boards };
-                const picked = pickPlan(this.problem, columns, upTo, cost, this.solver, this.effort, NODES, this.step);
+                const picked = pickPlan(this.problem, columns, upTo, cost, this.solver, this.effort, { nodes: NODES, step: this.step });
                 this.take(picked.layouts);
                 if (picked.finished || this.cost <= cost) return true;
             }
@@ -260,24 +275,32 @@ class Search {
     }
 
     /** One kind of board: picks from all ways to cut it that a cheaper plan could hold, and dives, by turns, each time longer. */
-    private *alternate({ made, start }: { made: Generated; start: DiveStart }): Generator<Standing, void> {
+    private *alternate({ made, start }: Root): Generator<Standing, void> {
         let nodes = NODES;
         for (let variant = DIVES; !this.isOver; variant += DIVES, nodes *= 4) {
-            if (this.pickAmongAll(made, nodes)) yield this.standing;
+            if (this.pickAmongAll(made, { nodes })) yield this.standing;
             for (let more = 0; more < DIVES && !this.isOver; more++) this.diveFrom(start, this.free, variant + more);
             yield this.standing;
         }
     }
 
+    /** The cheaper the best plan is, the fewer ways to cut could be in a cheaper one: where these are few, the cheapest is put together from them. */
+    private pickAmongFew(made: Generated): void {
+        for (let before = Infinity; this.cost < before && !this.isOver;) {
+            before = this.cost;
+            if (!this.pickAmongAll(made, { nodes: FEW_NODES, work: SOME }, SO_FEW)) return;
+        }
+    }
+
     /** The cheapest plan out of all ways to cut that a cheaper plan than the best could hold, where those are few; says whether it was looked for. */
-    private pickAmongAll({ answer, complete }: Generated, nodes: number): boolean {
+    private pickAmongAll({ answer, complete }: Generated, budget: { readonly nodes: number; readonly work?: number }, most = MANY_COLUMNS): boolean {
         const dearest = this.cost - this.step;
         const usable = this.problem.boards.map(() => true);
         const columns = complete ? columnsWithin(
-            this.problem, answer.prices, usable, Math.max(0, dearest - answer.objective) + HAIR * Math.max(1, this.cost), MANY_COLUMNS, this.effort,
+            this.problem, answer.prices, usable, Math.max(0, dearest - answer.objective) + HAIR * Math.max(1, this.cost), most, this.effort,
         ) : undefined;
         if (!columns) return false;
-        const picked = pickPlan(this.problem, columns, allCounts(this.problem, dearest), dearest, this.solver, this.effort, nodes, this.step);
+        const picked = pickPlan(this.problem, columns, allCounts(this.problem, dearest), dearest, this.solver, this.effort, { ...budget, step: this.step });
         this.take(picked.layouts);
         if (picked.finished && !picked.layouts) this.raise(this.cost);
         return true;
@@ -324,6 +347,10 @@ const FIRST = 100_000;
 const ARCS = 200;
 const FLOW_NODES = 20;
 const MANY_COLUMNS = 20_000;
+/** So few ways to cut are soon looked through, and where they are not, other ways are sooner at the end. */
+const SO_FEW = 600;
+const FEW_NODES = 50;
+const SOME = 250_000;
 /** More boards, sections and strips than this take the solver longer than branching does. */
 const PATTERNS = 2500;
 const PATTERN_NODES = 1000;

@@ -1,12 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { VerifiedBound } from '../../../src/cutting/solve/bound.ts';
-import { add, around, branchOnBoards, split, splitSections, type Branch, type WholeBoards } from '../../../src/cutting/solve/branch.ts';
+import type { BranchWatch, WholeBoards } from '../../../src/cutting/solve/aside.ts';
+import { add, around, branchOnBoards, split, splitSections, type Branch } from '../../../src/cutting/solve/branch.ts';
 import { columnsOf } from '../../../src/cutting/solve/columns.ts';
 import { Effort } from '../../../src/cutting/solve/effort.ts';
 import { costStep, type CuttingProblem } from '../../../src/cutting/solve/problem.ts';
 import { prove } from '../../../src/cutting/solve/prove.ts';
 import type { LinearSolver } from '../../../src/cutting/solve/solver.ts';
+import { chooseBoards } from '../../../src/cutting/solve/whole-boards.ts';
 import { runs } from '../../support/full.ts';
 import { checkLayouts } from './check-layouts.ts';
 import { leastCost } from './exhaustive.ts';
@@ -84,7 +86,7 @@ describe('whole numbers of boards, told by trying everything whether the pieces 
             return is;
         };
         const bounds = new VerifiedBound(problem, best, step, new Effort(Infinity));
-        const search = branchOnBoards(problem, columnsOf(start), bounds, step, lp, new Effort(Infinity), {
+        const watch: BranchWatch = {
             best: () => best,
             onBound: own => { bound = Math.max(bound, own); expect(own).toBeLessThanOrEqual(least); },
             onWholeBoards(found) {
@@ -100,7 +102,9 @@ describe('whole numbers of boards, told by trying everything whether the pieces 
                 tell(found);
                 return true;
             },
-        });
+        };
+        const columns = columnsOf(start), effort = new Effort(Infinity);
+        const search = problem.strips.length > 0 ? branchOnBoards(problem, columns, bounds, step, lp, effort, watch) : chooseBoards(problem, columns, bounds, 0, step, lp, effort, watch);
         for (const _ of search);
         return { best, bound, asked, least, known };
     }

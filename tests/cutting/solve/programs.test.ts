@@ -156,7 +156,7 @@ describe('programs of whole numbers', () => {
             const { cost, least } = begun(problem), step = costStep(problem);
             const prices = { items: problem.items.map(() => 1), boards: problem.boards.map(() => 0), sections: [] };
             const columns = columnsWithin(problem, prices, problem.boards.map(() => true), 1e6, 1e5, effort())!;
-            const pick = (dearest: number) => pickPlan(problem, columns, allCounts(problem, dearest), dearest, solver, effort(), 1000, step);
+            const pick = (dearest: number) => pickPlan(problem, columns, allCounts(problem, dearest), dearest, solver, effort(), { nodes: 1000, step });
             const { layouts, finished } = pick(cost);
             expect([checkLayouts(problem, layouts!), finished]).toEqual([least, true]);
             if (least > 0) expect(pick(least - step)).toEqual({ finished: true });
