@@ -14,7 +14,8 @@ export interface Branch { readonly counts: Counts; readonly bound: number; reado
 /**
  * Branches on how many boards of each kind are bought: where a solution in parts buys 3.4 boards of a kind, no plan is lost by
  * looking at at most 3 and at least 4 apart. Cost depends on the boards alone, so with whole numbers of boards the cost is
- * settled, and what is left is whether the pieces can be cut from them. Before that, where boards are ripped, on how many sections there are of a length or longer:
+ * settled, and what is left is whether the pieces can be cut from them. Before that, where boards are ripped, on how many sections there are of a length
+ * or longer:
  * half a section of strips that lie abreast costs half a board, and no plan has one. A branch is left when the verified bound says that it
  * holds nothing cheaper. Ends when there is none left or the effort is spent; says through `watch` how far it came.
  */

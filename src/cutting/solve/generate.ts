@@ -75,7 +75,8 @@ export function generate(problem: CuttingProblem, demand: readonly number[], mas
             }
             if (weight === 0) return {
                 ...known, complete: offer.exact
-                    && offer.worth.every((worth, k) => !usable[k] || worth <= Math.max(0, prices.boards[k]!) + HAIR * Math.max(1, dearest / FINER, problem.boards[k]!.cost)),
+                    && offer.worth.every((worth, k) =>
+                        !usable[k] || worth <= Math.max(0, prices.boards[k]!) + HAIR * Math.max(1, dearest / FINER, problem.boards[k]!.cost)),
             };
         }
     }

@@ -24,7 +24,8 @@ export function pickPlan(
         const { cost } = problem.boards[column.board]!;
         return { cost, entries: [...rows.entries(column), ...(cost > 0 ? [[rows.count, cost] as const] : [])], most: mostOf(column, demand, counts) };
     });
-    const answer = solver.wholeNumbers([...rows.limits(demand, counts), { least: 0, most: dearest }], linear, { nodes, step, work: Math.min(effort.left, work) });
+    const limits = [...rows.limits(demand, counts), { least: 0, most: dearest }];
+    const answer = solver.wholeNumbers(limits, linear, { nodes, step, work: Math.min(effort.left, work) });
     effort.spent += answer.work;
     if (!answer.values) return { finished: answer.finished };
     const layouts = columns.map((column, j) => ({ ...column, times: answer.values![j]! })).filter(({ times }) => times > 0);

@@ -17,7 +17,8 @@ import type { LinearSolver } from './solver.ts';
  * rounds, the cheap ones first: after each it is known that no plan is as cheap. Ends when there is none left or the effort is spent.
  */
 export function* chooseBoards(
-    problem: CuttingProblem, columns: readonly Column[], bounds: VerifiedBound, bound: number, step: number, solver: LinearSolver, effort: Effort, watch: BranchWatch,
+    problem: CuttingProblem, columns: readonly Column[], bounds: VerifiedBound, bound: number, step: number, solver: LinearSolver, effort: Effort,
+    watch: BranchWatch,
 ): Generator<void> {
     const search = new BoardSearch(problem, columns, bounds, bound, step, solver, effort, watch);
     try {
@@ -35,11 +36,12 @@ class BoardSearch {
     private readonly aside: PutAside;
     /** All numbers of boards but those that are done with, each in one of these. */
     private open: Counts[];
+    /** Those that were found to be too few. */
     private readonly few = new Set<string>();
 
     constructor(
-        private readonly problem: CuttingProblem, columns: readonly Column[], private readonly bounds: VerifiedBound, private bound: number, private readonly step: number,
-        solver: LinearSolver, private readonly effort: Effort, private readonly watch: BranchWatch,
+        private readonly problem: CuttingProblem, columns: readonly Column[], private readonly bounds: VerifiedBound, private bound: number,
+        private readonly step: number, solver: LinearSolver, private readonly effort: Effort, private readonly watch: BranchWatch,
     ) {
         this.demand = problem.items.map(item => item.count);
         this.pricing = new Pricing(problem, this.demand, effort);

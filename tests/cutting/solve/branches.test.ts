@@ -104,7 +104,8 @@ describe('whole numbers of boards, told by trying everything whether the pieces 
             },
         };
         const columns = columnsOf(start), effort = new Effort(Infinity);
-        const search = problem.strips.length > 0 ? branchOnBoards(problem, columns, bounds, step, lp, effort, watch) : chooseBoards(problem, columns, bounds, 0, step, lp, effort, watch);
+        const search = problem.strips.length > 0 ? branchOnBoards(problem, columns, bounds, step, lp, effort, watch)
+            : chooseBoards(problem, columns, bounds, 0, step, lp, effort, watch);
         for (const _ of search);
         return { best, bound, asked, least, known };
     }
