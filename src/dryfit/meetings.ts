@@ -11,8 +11,8 @@ export const NEAR = 4;
 /** Smaller than this in square ticks a contact is a corner's accident, and no joint: 1/8" by 1/8". */
 const LEAST_AREA = (TICKS_PER_INCH / 8) ** 2;
 
-/** An open joint up to this passes at the handover. Common practice, no source. */
-const OPEN_JOINT = TICKS_PER_INCH / 64;
+/** An open joint up to this passes at the handover: the tape's mark below what Premium work may have, see src/data/gaps.ts. */
+export const OPEN_JOINT = TICKS_PER_INCH / 64;
 /** Where cleats go on one after the other nothing rests on the joint, and nobody sees it. Common practice, no source. */
 const OPEN_BETWEEN_CLEATS = TICKS_PER_INCH / 16;
 

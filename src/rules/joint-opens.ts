@@ -1,4 +1,5 @@
 import type { Clash, Fault, Misfit } from '../dryfit/model.ts';
+import { GAPS_ARE_FROM } from '../data/gaps.ts';
 import { inches } from '../quantity/rational.ts';
 import { rowsOff } from '../takeoff/rows.ts';
 import { defineRule } from './rule.ts';
@@ -19,7 +20,7 @@ job "Ferry Road 5" { cut-to 1/8" }
 }`);
 
 /** What filler, caulk and paint close. */
-const FILLED = inches('1/32');
+export const FILLED = inches('1/32');
 
 export const jointOpens = defineRule({
     name: 'joint-opens',
@@ -39,7 +40,7 @@ Cut to 1/16". Up to 1/64" is accepted; up to 1/32", which filler and caulk close
 lie askew, each piece is rounded down by itself, and most joints stand open by so much.`,
     wrong,
     right: changed(wrong, 'cut-to 1/8"', 'cut-to 1/16"'),
-    basis: 'Geometry of the solids; an open joint of 1/64" at the handover, one of 1/32" under filler and paint: common practice, no source.',
+    basis: `Geometry of the solids; ${GAPS_ARE_FROM}. That filler and paint close it: common practice, no source.`,
     check: {
         fit({ layout: { ceiling }, fit, takeOff, job }, report) {
             for (const row of rowsOff(ceiling, takeOff.pieces)) if (row.sum < row.room) report(rowFound(row, job));

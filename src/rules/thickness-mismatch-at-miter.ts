@@ -1,3 +1,4 @@
+import { GAPS_ARE_FROM } from '../data/gaps.ts';
 import { inches } from '../quantity/rational.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import { defineRule } from './rule.ts';
@@ -31,7 +32,7 @@ saw have these angles. Where the thinner boards are not meant, plane both to one
 Up to 1/64" of difference is accepted: no open joint is wider than that.`,
     wrong,
     right: changed(wrong, '11/16"', '3/4"'),
-    basis: 'Geometry of the corner; an open joint of 1/64" at the handover: common practice, no source.',
+    basis: `Geometry of the corner; ${GAPS_ARE_FROM}.`,
     check: {
         room({ layout, job }, report) {
             const size = sizesOf(job);
