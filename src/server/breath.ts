@@ -18,9 +18,19 @@ function goOn(): void {
     if (waiting.length > 0) later(goOn);
 }
 
+/**
+ * A message is read in one round of Node's loop, handled in the next, its answer comes to its turn behind what else is said, and is written: the
+ * protocol's library waits for a round each time. With work in every round a question would wait for as many pieces of it.
+ */
+const ROUNDS = 8;
+
 /** Node looks for messages before what is immediate; a timer alone, set before some work begins, may be due when that ends. */
 function later(action: () => void): void {
     const { setImmediate: immediate } = globalThis as { readonly setImmediate?: (action: () => void) => void };
-    if (immediate) immediate(() => setTimeout(action, 0));
-    else setTimeout(action, 0);
+    let rounds = ROUNDS;
+    const round = (): void => {
+        if (immediate && rounds-- > 0) immediate(round);
+        else setTimeout(action, 0);
+    };
+    round();
 }

@@ -33,3 +33,22 @@ test('what comes while several have work to do, part by part, is heard between t
     expect(longest).toBeLessThan(60);
     expect(turns.join('')).toBe('abc'.repeat(60));
 });
+
+test('what waits for several rounds of the loop, as a question and its answer do, is through before the next piece of work', async () => {
+    const turns: string[] = [];
+    const working = (async () => {
+        for (let i = 0; i < 12; i++) {
+            turns.push('work');
+            await breath();
+        }
+    })();
+    // read, handled, its turn to be written, written
+    const round = (): Promise<void> => new Promise(resolve => { setImmediate(resolve); });
+    for (let question = 0; question < 3; question++) {
+        for (let i = 0; i < 4; i++) await round();
+        turns.push('answer');
+    }
+    await working;
+    expect(turns.slice(0, turns.lastIndexOf('answer')).join(' ')).not.toMatch(/work work work/);
+    expect(turns.filter(turn => turn === 'work')).toHaveLength(12);
+});
