@@ -45,8 +45,12 @@ function dayMarkup({ day, steps }: DayOnPage, pictureOf: StepPictures['pictureOf
 `;
 }
 
-function figure({ number, what, pieces, people, after, hours, fasteners, closing, cautions, gate }: StepOnPage, pictureOf: StepPictures['pictureOf']): Html {
-    const facts = [counted(pieces.length, 'piece'), people > 1 ? t('{0} people', people) : '', after && t('after {0}', after), hours].filter(Boolean).join(', ');
+function figure(step: StepOnPage, pictureOf: StepPictures['pictureOf']): Html {
+    const { number, what, pieces, people, crew, days, after, hours, fasteners, closing, cautions, gate } = step;
+    const facts = [
+        counted(pieces.length, 'piece'), people > 1 ? t('{0} people', people) : '', after && t('after {0}', after), hours, days && t('days {0}', days),
+        crew === null ? '' : t('crew {0}', crew),
+    ].filter(Boolean).join(', ');
     return html`<figure>${trusted(pictureOf(number, `${number}. ${what}`))}<figcaption><b>${number}. ${what}</b><br>${facts}${fasteners.length > 0 && html`<br><span class="soft">${fasteners.join('; ')}</span>`}
 ${closing.map(({ names }) => html`<br>${t('Closing: {0}.', names)}`)}${gate && html`<br><strong>${t('Then stop: measure coffer {0} before anything else is cut.', gate.coffer)}</strong>`}
 ${cautions.map(words => html`<br><span class="care">${words}</span>`)}</figcaption></figure>
