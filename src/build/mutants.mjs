@@ -44,8 +44,8 @@ const ROOMS = {
     ],
     cutting: [
         inCutting(
-            'as-cut', 'first-plan', 'gap', 'known', 'money-and-boards', 'pose', 'proved-plan', 'rest', 'sections', 'shop', 'whole-plans',
-            'solve/branches', 'solve/course', 'solve/dive', 'solve/offcuts', 'solve/parts', 'solve/programs', 'solve/too-much',
+            'as-cut', 'ask-together', 'assign', 'at-bench', 'become', 'first-plan', 'gap', 'known', 'look-closer', 'money-and-boards', 'pose', 'proved-plan', 'rest', 'sections', 'shop',
+            'strips-on-hand', 'whole-plans', 'solve/at-once', 'solve/branches', 'solve/course', 'solve/dive', 'solve/offcuts', 'solve/parts', 'solve/programs', 'solve/scarce', 'solve/too-much',
         ),
         ['tests/cutting', 'tests/sawing', 'tests/estimate', ...READERS],
     ],

@@ -29,13 +29,16 @@ export function fits(piece: Piece, record: AsCut): boolean {
     return record.length === piece.cutOverall && hasItsEnds(piece, record);
 }
 
-/** So much of a piece can be used for a piece with these ends: all of it, or what is left when its miters are cut off. */
-export function usableFor(piece: Piece, record: AsCut): Ticks {
-    return hasItsEnds(piece, record) ? record.length : record.length - Math.ceil(lostToMiters(piece, record));
+/**
+ * So much of a piece can be used for a piece with these ends: all of it, or what is left when its miters are cut off.
+ * @param across what was mitered: as it was cut, be it wanted for another part
+ */
+export function usableFor(piece: Piece, record: AsCut, across = acrossOf(piece)): Ticks {
+    return hasItsEnds(piece, record) ? record.length : record.length - Math.ceil(lostToMiters(across, record));
 }
 
-function lostToMiters(piece: Piece, { miters }: AsCut): number {
-    return miters.reduce((sum, degrees) => sum + acrossOf(piece) * Math.tan(Math.abs(degrees) * Math.PI / 180), 0);
+function lostToMiters(across: Ticks, { miters }: AsCut): number {
+    return miters.reduce((sum, degrees) => sum + across * Math.tan(Math.abs(degrees) * Math.PI / 180), 0);
 }
 
 /** The pieces that came out of a board, as they were cut, as far as their names are in the cut list. */
@@ -57,7 +60,7 @@ export function asRecorded(piece: Piece, record: AsCut): Piece {
     if (hasItsEnds(piece, record)) return {
         ...piece, cutBack: length - (piece.cutOverall - piece.cutBack), cutFace: length - (piece.cutOverall - piece.cutFace), cutOverall: length,
     };
-    const short = Math.max(0, length - Math.round(lostToMiters(piece, record)));
+    const short = Math.max(0, length - Math.round(lostToMiters(acrossOf(piece), record)));
     const isLongBehind = piece.cutBack >= piece.cutFace;
     const cuts = [0, 1].map((i): EndCut => (record.miters[i] === undefined ? { cut: 'square' } : { cut: 'miter', degrees: record.miters[i]! }));
     return {

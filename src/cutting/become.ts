@@ -14,7 +14,7 @@ export function areaOf(piece: Piece): number {
 /** How an old piece of the same wood becomes a new one; undefined where it cannot. */
 export function canBecome(old: Piece, wanted: Piece): 'keep' | 'trim' | 'rip' | undefined {
     const record = recordOf(old), width = roughWidth(old), narrower = roughWidth(wanted);
-    if (old.thickness !== wanted.thickness || width < narrower || usableFor(wanted, record) < wanted.cutOverall) return undefined;
+    if (old.thickness !== wanted.thickness || width < narrower || usableFor(wanted, record, acrossOf(old)) < wanted.cutOverall) return undefined;
     // on a fresh edge nothing is machined any more, but nobody rips off just the edge that has a groove: it is taken as it is or not at all
     const edges = edgeWork(old), isRipped = width > narrower;
     if (isRipped ? edges.length > 0 : edges.some(work => !edgeWork(wanted).includes(work))) return undefined;
