@@ -45,7 +45,7 @@ const ROOMS = {
     cutting: [
         inCutting(
             'as-cut', 'ask-together', 'assign', 'at-bench', 'become', 'first-plan', 'gap', 'known', 'look-closer', 'money-and-boards', 'pose', 'proved-plan', 'rest', 'sections', 'shop',
-            'strips-on-hand', 'whole-plans', 'solve/at-once', 'solve/branches', 'solve/course', 'solve/dive', 'solve/offcuts', 'solve/parts', 'solve/programs', 'solve/scarce', 'solve/too-much',
+            'still-good', 'strips-on-hand', 'whole-plans', 'solve/at-once', 'solve/branches', 'solve/course', 'solve/dive', 'solve/offcuts', 'solve/parts', 'solve/programs', 'solve/scarce', 'solve/too-much',
         ),
         ['tests/cutting', 'tests/sawing', 'tests/estimate', ...READERS],
     ],
