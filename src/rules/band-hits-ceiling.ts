@@ -26,12 +26,12 @@ saves scribing it to the ceiling; the trim covers 3/8" and more.`,
         room({ layout, job }, report) {
             const size = sizesOf(job);
             for (const { height, room, at } of troublesOf(layout, 'band-too-high')) {
-                const { rip, belowBeams } = perimetersOf(layout.room).find(each => sameSource((each.rip ?? each.stock ?? each).at, at))!;
+                const { rip, belowBeams } = perimetersOf(layout.room).find(each => sameSource((each.rip ?? each.stock ?? each).at, at)) ?? {};
                 report({
                     at,
                     message: `The band is ${size(height - room)} too tall for its place: it is ${size(height)} high, and its lower edge is ${room < 0 ? `${size(-room)} above` : `${size(room)} below`} the ceiling. `
                         + (room > 0 ? `Rip it to ${size(room)} or less.` : 'Hang it lower.'),
-                    related: belowBeams.said ? [{ at: belowBeams.at, message: 'this sets how low it hangs' }] : [],
+                    related: belowBeams?.said ? [{ at: belowBeams.at, message: 'this sets how low it hangs' }] : [],
                     fixes: rip && room > 0 ? replacing(rip, spelledLike(rip.value, room, job), `Rip the band to ${size(room)}`) : [],
                 });
             }
