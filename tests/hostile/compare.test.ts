@@ -46,6 +46,13 @@ describe('two states that are full of what others obey', () => {
         for (const name of code < 2 ? readdirSync(join(cwd, 'orders')).filter(each => !each.startsWith('.')) : []) mustBeClean(format, readFileSync(join(cwd, 'orders', name), format === 'pdf' ? 'latin1' : 'utf8'));
     });
 
+    test('of the first line of a message as much is told as anybody reads', async () => {
+        const cwd = repositoryOf([{ 'a.coffer': 'edition 1\n' }]);
+        git(cwd, ['commit', '-q', '--allow-empty', '-F', '-'], `${'m'.repeat(100_000)}\n`);
+        const { code, out } = await cofferwright(cwd, ['compare', 'one', 'HEAD']);
+        expect([code, out.length < 2000, /mmm\s+…/.test(out)]).toEqual([0, true, true]);
+    });
+
     test('commits, branches and names that are no commit', async () => {
         const cwd = repositoryOf([{ 'a.coffer': 'edition 1\n' }]), message = join(temporaryFolder(), 'message');
         write(cwd, { 'a.coffer': 'edition 1\nlet a = 1"\n' });

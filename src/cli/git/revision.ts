@@ -38,6 +38,9 @@ async function whyNone(git: Git, asked: string, words: string): Promise<string> 
     return `There is no commit, tag or branch ${asked} here${isShallow ? ': this clone holds only the last of the history, git fetch --unshallow brings the rest' : ''}`;
 }
 
+/** Characters of the first line of a message that are told: nobody reads a longer one. */
+const LONGEST_SUBJECT = 200;
+
 async function headOf(git: Git, commit: string): Promise<Pick<Revision, 'date' | 'subject'>> {
     const text = (await git.ask(['cat-file', 'commit', commit])).out?.toString('utf8') ?? '';
     const [head = '', ...message] = text.split('\n\n');
@@ -45,7 +48,8 @@ async function headOf(git: Git, commit: string): Promise<Pick<Revision, 'date' |
     const offset = author ? (author['sign'] === '-' ? -1 : 1) * (Number(author['hours']) * 60 + Number(author['minutes'])) * 60 : 0;
     const time = author ? new Date((Number(author['seconds']) + offset) * 1000) : undefined;
     const date = time && !Number.isNaN(time.valueOf()) ? time.toISOString().slice(0, 10) : '';
-    return { date, subject: message.join('\n\n').trim().split('\n')[0] ?? '' };
+    const subject = message.join('\n\n').trim().split('\n', 1)[0] ?? '';
+    return { date, subject: subject.length > LONGEST_SUBJECT ? `${subject.slice(0, LONGEST_SUBJECT)} …` : subject };
 }
 
 /** Ways of files in which both sides of a merge stand, while it is not finished. */
