@@ -22,10 +22,12 @@ interface Least {
 export function leastClosing(web: Web, { tees = 'as said', steps = STEPS }: { readonly tees?: 'as said' | 'free'; readonly steps?: number } = {}): Least | undefined {
     const tally = tallyOf(web, tees === 'free');
     const found = lineByLine(web, tally).map((throughs): Found => ({ throughs, ...judge(web, throughs) })).filter(({ cycle }) => cycle === null);
-    const said = web.meetings.map(({ now }) => now), asSaid = judge(web, said);
+    const isParted = found.length > 0, said = web.meetings.map(({ now }) => now), asSaid = judge(web, said);
     if (!asSaid.cycle) found.unshift({ throughs: said, ...asSaid });
     const fewest = Math.min(Infinity, ...found.map(({ closing }) => closing));
-    const searched = fewest > tally.atLeast ? search(web, tally, fewest, steps) : { atLeast: tally.atLeast };
+    const narrow = fewest > tally.atLeast ? search(web, tally, fewest, steps) : { atLeast: tally.atLeast };
+    // a ring that only a line without biscuits parts, which is else better cut itself
+    const searched = !isParted && !narrow.throughs ? search(web, allOpen(web, tally, tees), fewest, steps) : narrow;
     if (searched.throughs) found.push({ throughs: searched.throughs, ...judge(web, searched.throughs) });
     const closing = Math.min(Infinity, ...found.map(each => each.closing));
     if (closing === Infinity) return undefined;
@@ -33,6 +35,12 @@ export function leastClosing(web: Web, { tees = 'as said', steps = STEPS }: { re
     const best = alike.map(({ throughs }) => turnedBack(web, throughs, closing)).sort((a, b) => compareEach([turnsOf(web, a)], [turnsOf(web, b)]))[0]!;
     return { throughs: best, closing, atLeast: Math.min(closing, searched.atLeast), proved: searched.atLeast >= closing };
 }
+/** Every meeting that may be turned, those too of which it is known what costs less. */
+function allOpen({ meetings }: Web, tally: Tally, tees: 'as said' | 'free'): Tally {
+    const open = meetings.flatMap(({ kind }, m) => (kind === 'tee' && tees === 'as said' ? [] : [m])), opened = new Set(open);
+    return { ...tally, open, decided: meetings.map(({ now }, m) => (opened.has(m) ? null : tally.decided[m] ?? now)), boundOf: () => 0, atLeast: 0 };
+}
+
 /** Choices of part of the meetings that are looked at. */
 const STEPS = 20_000;
 /** Meetings in choices equally good, of which the one is taken that turns fewest: turning them back takes the square of their number. */

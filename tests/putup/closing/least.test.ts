@@ -66,6 +66,16 @@ it.each([false, true])('of any web no choice that can be put up leaves fewer, te
     }), { seed: 20, numRuns: runs(1500, 100) });
 });
 
+it('a ring of tees that only a line without biscuits parts has a first piece once that runs through', () => {
+    const line = (name: string, biscuits: boolean, last: Tie | null): Strand => ({ name, biscuits, ends: ['free', last] });
+    const tee = (bar: number, stem: number, along: number): Meeting => ({ kind: 'tee', of: [bar, stem], at: [{ along }, { end: 1 }], now: 1 });
+    const web: Web = {
+        strands: [line('0', true, null), line('1', true, null), line('2', false, 'free'), line('3', true, null)],
+        meetings: [tee(3, 0, 0), tee(1, 3, 1), tee(0, 1, 2), { kind: 'crossing', of: [2, 0], at: [{ along: 3 }, { along: 3 }], now: 1 }],
+    };
+    expect(leastClosing(web)).toMatchObject({ closing: everyChoice(web, false).least, proved: true });
+});
+
 it('what is not proved within the steps is told with its bound', () => {
     fc.assert(fc.property(webs, web => {
         const least = leastClosing(web, { steps: 1 }), every = everyChoice(web, false);
