@@ -21,17 +21,32 @@ export type Move = readonly [x: number, y: number, z: number];
 export type Mesh = readonly { readonly is: Manifold; readonly box: ReturnType<Manifold['boundingBox']> }[];
 const mesh = (parts: readonly Manifold[]): Mesh => parts.map(is => ({ is, box: is.boundingBox() }));
 
-/** The piece where it stands, `shrunk` inches at every corner towards its middle, so that what only touches is not in each other. */
+/** The piece where it stands, `shrunk` inches smaller on every side, so that what only touches is not in each other. */
 export function standing({ prisms }: Solid, shrunk: number): Mesh {
     const inches = ({ x, y, z }: At): [number, number, number] => [inch(x), inch(y), inch(z)];
     return mesh(prisms.map(prism => module!.Manifold.hull(cornersOf(prism, shrunk).map(inches))));
 }
 
 function cornersOf({ outline, top, foot }: Solid['prisms'][number], shrunk: number): At[] {
-    const middleOf = (all: readonly number[]): number => (Math.min(...all) + Math.max(...all)) / 2, most = shrunk * TICKS_PER_INCH;
-    const cx = middleOf(outline.map(([x]) => x)), cy = middleOf(outline.map(([, y]) => y)), cz = (top + foot) / 2;
-    const by = (value: number, middle: number): number => value - Math.sign(value - middle) * Math.min(most, Math.abs(value - middle));
-    return outline.flatMap(([x, y]) => [top, foot].map((z): At => ({ x: by(x, cx), y: by(y, cy), z: by(z, cz) })));
+    const most = shrunk * TICKS_PER_INCH, thin = Math.min(most, (foot - top) / 2);
+    return inwards(outline, most).flatMap(([x, y]) => [top + thin, foot - thin].map((z): At => ({ x, y, z })));
+}
+
+/** Every edge so far towards the inside, along its own normal: a long piece that lies askew is as much thinner as it is shorter. To the middle at the most. */
+function inwards(outline: Solid['prisms'][number]['outline'], most: number): readonly (readonly [x: number, y: number])[] {
+    const next = <T>(all: readonly T[], i: number, by: number): T => all[(i + by + all.length) % all.length]!;
+    const turned = Math.sign(outline.reduce((sum, [x, y], i) => { const [u, v] = next(outline, i, 1); return sum + x * v - u * y; }, 0));
+    // by edge from each corner to the next: its normal to the inside, and how far it goes
+    const edges = outline.map(([x, y], i) => {
+        const [u, v] = next(outline, i, 1), long = Math.hypot(u - x, v - y) || 1, nx = -(v - y) / long * turned, ny = (u - x) / long * turned;
+        const across = Math.max(...outline.map(([a, b]) => (a - x) * nx + (b - y) * ny));
+        return { nx, ny, by: Math.min(most, across / 2) };
+    });
+    return outline.map(([x, y], i) => {
+        const before = next(edges, i, -1), after = edges[i]!, det = before.nx * after.ny - before.ny * after.nx;
+        if (Math.abs(det) < 1e-6) return [x + after.nx * after.by, y + after.ny * after.by];
+        return [x + (before.by * after.ny - after.by * before.ny) / det, y + (before.nx * after.by - after.nx * before.by) / det];
+    });
 }
 
 /** All that it passes through from `from` to `to`, moves from its place. */

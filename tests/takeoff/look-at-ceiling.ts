@@ -62,8 +62,8 @@ export function wrongIn(ceiling: Ceiling, off: TakeOff = takeOffOf(ceiling)): st
     if (wrong !== undefined) return wrong;
     const panels = off.pieces.filter(({ part }) => part === 'panel'), open = ceiling.beams?.profile.back?.gap.value === 0;
     const cover = panels.reduce((sum, { outline, corners }) => sum + Math.abs(shoelace(outline ?? corners)), 0);
-    const short = open && cover > 0 ? Math.abs(shoelace(room)) - cover : 0;
-    if (Math.abs(short) > panels.length * 4 * Math.max(ceiling.width, ceiling.length)) return `panels leave ${short / INCH ** 2} square inches of the room`;
+    const short = open && cover > 0 ? shoelace(room) - cover : 0, rounded = panels.length * 4 * Math.max(ceiling.width, ceiling.length);
+    if (short < -rounded || short > rounded + 2 * besideWalls(off.pieces, room)) return `panels leave ${short / 2 / INCH ** 2} square inches of the room`;
     const { faults } = dryFit(ceiling, off);
     // a sliver of a coffer that takes no trim is told, and is no fault of the list
     const thick = (ceiling.beams?.trimThickness?.ticks ?? 0) / INCH;
@@ -71,6 +71,20 @@ export function wrongIn(ceiling: Ceiling, off: TakeOff = takeOffOf(ceiling)): st
     const tight = (is: Piece | string): boolean => typeof is !== 'string' && is.part === 'trim' && slivers.has(is.coffer!);
     const [fault] = faults.filter(each => !(each.kind === 'missing' && each.noRoom || each.kind === 'misfit' && each.clashes.every(({ other }) => tight(each.piece) || tight(other)))).filter(each => !(askew && each.kind === 'misfit' && each.causes.length === 0 && each.clashes.every(({ kind }) => kind === 'rounded' || kind === 'area')));
     return fault && `dry fit: ${told(fault)}`;
+}
+
+/** Where a beam runs along a wall there is no coffer between its middle and the wall, and nobody sees behind it: as much may be without a panel. Square ticks. */
+function besideWalls(pieces: readonly Piece[], room: Corners): number {
+    return pieces.filter(({ part }) => part === 'side').reduce((sum, { corners }) => {
+        const [along, across] = [extent(corners.map(({ x }) => x)), extent(corners.map(({ y }) => y))], steps = Math.ceil(Math.max(along.long, across.long) / INCH);
+        const isEastWest = along.long > across.long, own = isEastWest ? across : along;
+        const beside = Array.from({ length: steps }, (_, i) => (i + 0.5) / steps).filter(part => [own.least - INCH, own.least + own.long + INCH].some(side =>
+            !contains(room, isEastWest ? { x: along.least + part * along.long, y: side } : { x: side, y: across.least + part * across.long })));
+        return sum + beside.length * INCH ** 2 * WIDEST / 2;
+    }, 0);
+}
+function extent(all: readonly number[]): { readonly least: number; readonly long: number } {
+    return { least: Math.min(...all), long: Math.max(...all) - Math.min(...all) };
 }
 
 /** Whether bottoms fill their channels, so that they cover the room with the sides: not under the sides, not let into them, and without any play. */
@@ -106,6 +120,8 @@ function uncovered(room: Corners, parts: readonly Cover[], holes: readonly Corne
     return undefined;
 }
 const SPREAD = 150;
+/** No beam of these rooms is wider, in inches. */
+const WIDEST = 8;
 
 function contains(corners: Corners, { x, y }: { x: number; y: number }): boolean {
     return corners.filter((a, i) => {
