@@ -73,11 +73,11 @@ export function wrongIn(ceiling: Ceiling, off: TakeOff = takeOffOf(ceiling)): st
     return fault && `dry fit: ${told(fault)}`;
 }
 
-/** Where a beam runs along a wall there is no coffer between its middle and the wall, and nobody sees behind it: as much may be without a panel. Square ticks. */
+/** Where a beam runs along a wall there is no coffer between its middle and the wall, and nobody sees behind it: as much may lack a panel. Square ticks. */
 function besideWalls(pieces: readonly Piece[], room: Corners): number {
     return pieces.filter(({ part }) => part === 'side').reduce((sum, { corners }) => {
-        const [along, across] = [extent(corners.map(({ x }) => x)), extent(corners.map(({ y }) => y))], steps = Math.ceil(Math.max(along.long, across.long) / INCH);
-        const isEastWest = along.long > across.long, own = isEastWest ? across : along;
+        const [along, across] = [extent(corners.map(({ x }) => x)), extent(corners.map(({ y }) => y))];
+        const isEastWest = along.long > across.long, steps = Math.ceil(Math.max(along.long, across.long) / INCH), own = isEastWest ? across : along;
         const beside = Array.from({ length: steps }, (_, i) => (i + 0.5) / steps).filter(part => [own.least - INCH, own.least + own.long + INCH].some(side =>
             !contains(room, isEastWest ? { x: along.least + part * along.long, y: side } : { x: side, y: across.least + part * across.long })));
         return sum + beside.length * INCH ** 2 * WIDEST / 2;
