@@ -24,8 +24,7 @@ interface PatternPlan {
  */
 export function planByPatterns(
     problem: CuttingProblem, values: ArrayLike<number>, counts: Counts, { cheapest, dearest }: { readonly cheapest: number; readonly dearest: number },
-    step: number, solver: LinearSolver, effort: Effort,
-    { most, nodes, work: steps = Infinity }: { readonly most: number; readonly nodes: number; readonly work?: number },
+    step: number, solver: LinearSolver, effort: Effort, { most, nodes }: { readonly most: number; readonly nodes: number },
 ): PatternPlan {
     const tables = new SectionTables(problem, problem.items.map(item => item.count), effort);
     if (!tables.isSmall || !tables.places.areSingle) return { finished: false };
@@ -33,7 +32,7 @@ export function planByPatterns(
     if (!patterns.list(values, counts, dearest)) return { finished: false };
     const { rows, columns } = patterns.program(counts, { least: cheapest, most: dearest });
     effort.spent += STEPS.program + columns.length * STEPS.newColumn;
-    const { values: used, finished, work } = solver.wholeNumbers(rows, columns, { nodes, step, work: Math.min(effort.left, steps) });
+    const { values: used, finished, work } = solver.wholeNumbers(rows, columns, { nodes, step, work: effort.left });
     effort.spent += work;
     if (!used) return { finished };
     const layouts = trimmed(problem, patterns.layouts(used), problem.items.map(item => item.count));

@@ -190,7 +190,7 @@ class Search {
     /** The cheapest plan out of all boards, sections and strips, where these are few; says whether more is known. */
     private patterns({ values }: Generated): boolean {
         if (this.isOver) return false;
-        const dearest = this.cost - this.step, limits = { most: PATTERNS, nodes: PATTERN_NODES, work: PATTERN_STEPS };
+        const dearest = this.cost - this.step, limits = { most: PATTERNS, nodes: PATTERN_NODES };
         const { layouts, finished } = planByPatterns(
             this.problem, values, allCounts(this.problem, dearest), { cheapest: this.bound, dearest }, this.step, this.solver, this.effort, limits,
         );
@@ -354,5 +354,3 @@ const SOME = 250_000;
 /** More boards, sections and strips than this take the solver longer than branching does. */
 const PATTERNS = 2500;
 const PATTERN_NODES = 1000;
-/** What has not come to an end by then is sooner there by branches, which make the program smaller. */
-const PATTERN_STEPS = 3_000_000;
