@@ -27,13 +27,15 @@ export class Enough {
     }
 
     /**
-     * The cheapest numbers of boards, in parts, that every limit allows; undefined where none within `counts` costs at most `dearest`, which is
+     * About the cheapest numbers of boards, in parts, that every limit allows; undefined where none within `counts` costs at most `dearest`: that alone is
      * reckoned in whole numbers.
      */
     cheapest({ least, most }: Counts, dearest: number): readonly number[] | undefined {
         const { costs, limits } = this;
         // turned round: what the limits are worth, so that no board comes to more than it costs; the last row keeps that finite where there is no answer
-        const program = new Simplex([], [...costs, FAR * Math.max(1, dearest)], Math.max(1, dearest), this.effort);
+        // boards on hand cost nothing, and many limits may meet in one point: by a hair apart they do not, and it does not go round in circles
+        const apart = costs.map((cost, k) => cost + HAIR * Math.max(1, dearest) * (k + 1));
+        const program = new Simplex([], [...apart, FAR * Math.max(1, dearest)], Math.max(1, dearest), this.effort);
         for (const { column } of limits) program.add(column);
         costs.forEach((_, k) => {
             program.add({ cost: -least[k]!, entries: [[k, 1]] });
@@ -67,6 +69,8 @@ export function areTooFew({ pieces, boards }: Worth, counts: readonly number[]):
     return counts.reduce((sum, n, k) => sum + BigInt(n) * BigInt(boards[k]!), 0n) < BigInt(pieces);
 }
 
+/** Part of the cost. */
+const HAIR = 1e-8;
 /** By how much more than any plan it costs to leave all of it uncut. */
 const FAR = 1e6;
 /** In place of no end. */

@@ -236,12 +236,10 @@ class Search {
         if (this.cost <= cost) return true;
         if (!this.isRipped) {
             const upTo = { least: boards.map(() => 0), most: boards };
-            if (tries === 0) {
-                // most of what it takes was found on the way here
-                const known = start.columns.filter(({ board }) => boards[board]! > 0);
-                this.take(pickPlan(this.problem, known, upTo, cost, this.solver, this.effort, { nodes: FEW_NODES, step: this.step, work: SOME }).layouts);
-                if (this.cost <= cost) return true;
-            }
+            // most of what it takes was found on the way here
+            const known = start.columns.filter(({ board }) => boards[board]! > 0), budget = { nodes: FEW_NODES * times, step: this.step, work: KNOWN_STEPS * times };
+            this.take(pickPlan(this.problem, known, upTo, cost, this.solver, this.effort, budget).layouts);
+            if (this.cost <= cost) return true;
             const columns = columnsWithin(this.problem, prices, boards.map(n => n > 0), HAIR * Math.max(1, cost), FEW_COLUMNS * times, this.effort);
             if (columns) {
                 const picked = pickPlan(this.problem, columns, upTo, cost, this.solver, this.effort, { nodes: NODES, step: this.step });
@@ -348,9 +346,10 @@ const ARCS = 200;
 const FLOW_NODES = 20;
 const MANY_COLUMNS = 20_000;
 /** So few ways to cut are soon looked through, and where they are not, other ways are sooner at the end. */
-const SO_FEW = 600;
+const SO_FEW = 150;
 const FEW_NODES = 50;
 const SOME = 250_000;
+const KNOWN_STEPS = 750_000;
 /** More boards, sections and strips than this take the solver longer than branching does. */
 const PATTERNS = 2500;
 const PATTERN_NODES = 1000;

@@ -86,13 +86,14 @@ class BoardSearch {
         for (let counts = boxes.pop(); counts && !this.effort.isSpent; counts = boxes.pop()) {
             const parts = this.enough.cheapest(counts, Math.min(dearest, this.watch.best() - this.step));
             if (!parts) continue;
-            const parted = this.dearestParted(parts);
+            const isSound = isWithin(counts, parts), parted = isSound ? this.dearestParted(parts) : widest(counts);
             if (parted !== undefined) {
-                const floor = Math.floor(parts[parted]!), [fewer, more] = halves(counts, parted, floor);
+                // what the small program loses in rounding is looked for in both halves
+                const floor = isSound ? Math.floor(parts[parted]!) : (counts.least[parted]! + counts.most[parted]!) >> 1, [fewer, more] = halves(counts, parted, floor);
                 boxes.push(...parts[parted]! - floor > 0.5 ? [fewer, more] : [more, fewer]);
                 continue;
             }
-            const whole = parts.map(Math.round), name = whole.join(' ');
+            const whole = isSound ? parts.map(Math.round) : counts.least, name = whole.join(' ');
             // what was found to be too few and comes again is so by a hair, which the small program does not see
             if (!this.few.has(name) && this.tooFew(whole)) {
                 this.few.add(name);
@@ -140,7 +141,13 @@ class BoardSearch {
 }
 
 function isWithin({ least, most }: Counts, boards: readonly number[]): boolean {
-    return boards.every((n, k) => n >= least[k]! && n <= most[k]!);
+    return boards.every((n, k) => n >= least[k]! - WHOLE_ENOUGH && n <= most[k]! + WHOLE_ENOUGH);
+}
+
+/** The kind of which there may be the most different numbers; undefined where there is one number of each. */
+function widest({ least, most }: Counts): number | undefined {
+    const wide = most.map((n, k) => n - least[k]!), far = Math.max(...wide);
+    return far > 0 ? wide.indexOf(far) : undefined;
 }
 
 function halves(counts: Counts, kind: number, floor: number): [fewer: Counts, more: Counts] {
