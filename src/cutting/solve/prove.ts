@@ -237,7 +237,8 @@ class Search {
         if (!this.isRipped) {
             const upTo = { least: boards.map(() => 0), most: boards };
             // most of what it takes was found on the way here
-            const known = start.columns.filter(({ board }) => boards[board]! > 0), budget = { nodes: FEW_NODES * times, step: this.step, work: KNOWN_STEPS * times };
+            const known = start.columns.filter(({ board }) => boards[board]! > 0);
+            const budget = { nodes: FEW_NODES * times, step: this.step, work: KNOWN_STEPS * times };
             this.take(pickPlan(this.problem, known, upTo, cost, this.solver, this.effort, budget).layouts);
             if (this.cost <= cost) return true;
             const columns = columnsWithin(this.problem, prices, boards.map(n => n > 0), HAIR * Math.max(1, cost), FEW_COLUMNS * times, this.effort);

@@ -89,7 +89,8 @@ class BoardSearch {
             const isSound = isWithin(counts, parts), parted = isSound ? this.dearestParted(parts) : widest(counts);
             if (parted !== undefined) {
                 // what the small program loses in rounding is looked for in both halves
-                const floor = isSound ? Math.floor(parts[parted]!) : (counts.least[parted]! + counts.most[parted]!) >> 1, [fewer, more] = halves(counts, parted, floor);
+                const floor = isSound ? Math.floor(parts[parted]!) : (counts.least[parted]! + counts.most[parted]!) >> 1;
+                const [fewer, more] = halves(counts, parted, floor);
                 boxes.push(...parts[parted]! - floor > 0.5 ? [fewer, more] : [more, fewer]);
                 continue;
             }
