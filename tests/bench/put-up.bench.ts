@@ -57,7 +57,7 @@ async function pane(): Promise<Record<string, number>> {
             for (let time = 0; time < TIMES + 5; time++) {
                 await workspace.edit({ 'hall.coffer': hallOf(across, down, time % 2 === 0 ? 33 : 34 + time) });
                 const began = performance.now(), room = roomOnPage(workspace, 'hall.coffer');
-                contentMessage('put-up', { ...room, order: 'looking' }, PANE);
+                contentMessage('put-up', Object.create(room, { order: { value: 'looking' } }) as typeof room, PANE);
                 const onTheKey = performance.now() - began, message = contentMessage('put-up', room, PANE);
                 const made = performance.now() - began, painted = await page.paints(message), scrubbed = await page.page.evaluate<number>(STEP_ON);
                 if (time < 5) continue;
