@@ -8,6 +8,27 @@ export interface Counts { readonly least: readonly number[]; readonly most: read
 /** How many sections a plan may have that are at least as long as `from`. */
 export interface SectionCount { readonly from: number; readonly least: number; readonly most: number }
 
+/** At most so many of a kind, and more: no number of boards is in both, and none is lost. */
+export function halves(counts: Counts, kind: number, floor: number): [fewer: Counts, more: Counts] {
+    return [
+        { ...counts, most: counts.most.map((n, k) => (k === kind ? floor : n)) },
+        { ...counts, least: counts.least.map((n, k) => (k === kind ? floor + 1 : n)) },
+    ];
+}
+
+/** All other numbers of boards: fewer or more of the first kind, or as many of it and fewer or more of the second ... */
+export function othersThan(counts: Counts, boards: readonly number[]): Counts[] {
+    const least = [...counts.least], most = [...counts.most];
+    return boards.flatMap((n, kind) => {
+        const others: Counts[] = [];
+        if (least[kind]! <= n - 1) others.push({ ...counts, least: [...least], most: most.map((m, k) => (k === kind ? n - 1 : m)) });
+        if (most[kind]! >= n + 1) others.push({ ...counts, least: least.map((m, k) => (k === kind ? n + 1 : m)), most: [...most] });
+        least[kind] = n;
+        most[kind] = n;
+        return others;
+    });
+}
+
 /** What every plan that costs less than `below` keeps to. */
 export function allCounts(problem: CuttingProblem, below: number): Counts {
     const pieces = pieceCount(problem);
@@ -36,28 +57,28 @@ export class VerifiedBound {
         this.scale = 2 ** Math.max(0, Math.min(24, Math.floor(50 - Math.log2(Math.max(1, ceiling)))));
     }
 
-    /** The limit that these values of the pieces make: undefined where that takes too large tables. */
-    worthOf(values: ArrayLike<number>): Worth | undefined {
+    /**
+     * The limit that these values of the pieces make: undefined where that takes too large tables.
+     * @param counted what sections are worth by themselves, to the same scale
+     */
+    worthOf(values: ArrayLike<number>, counted: readonly SectionWorth[] = []): Worth | undefined {
         const { items } = this.problem;
         this.effort.spent += STEPS.pass / 2 + items.length * STEPS.sorted;
         const whole = items.map((_, i) => Math.max(0, Math.floor(values[i]! * this.scale)));
-        const boards = this.pricing.worthOfBoards(whole, []);
-        return boards && { pieces: items.reduce((total, { count }, i) => total + count * whole[i]!, 0), boards: Array.from(boards), scale: this.scale };
+        const boards = this.pricing.worthOfBoards(whole, counted);
+        return boards && { pieces: items.reduce((total, { count }, i) => total + count * whole[i]!, 0), boards, scale: this.scale };
     }
 
     /** @param worthOfSections what sections of the lengths in `counts` are worth by themselves; less than nothing where only so many may be cut */
     of(values: ArrayLike<number>, { least, most, sections = [] }: Counts, worthOfSections: readonly SectionWorth[] = []): number | undefined {
-        const { items, boards } = this.problem;
-        this.effort.spent += STEPS.pass / 2 + items.length * STEPS.sorted;
-        const whole = items.map((_, i) => Math.max(0, Math.floor(values[i]! * this.scale)));
         const counted = sections.map((count, s) => ({ ...count, worth: Math.floor((worthOfSections[s]?.worth ?? 0) * this.scale) }))
             .filter(({ worth, most }) => worth > 0 || (worth < 0 && most < Infinity));
-        const worth = this.pricing.worthOfBoards(whole, counted);
+        const worth = this.worthOf(values, counted);
         if (!worth) return undefined;
-        let sum = items.reduce((total, { count }, i) => total + count * whole[i]!, 0);
+        let sum = worth.pieces;
         for (const { worth, least, most } of counted) sum += worth * (worth > 0 ? least : most);
-        boards.forEach(({ cost }, k) => {
-            const over = cost * this.scale - worth[k]!;
+        this.problem.boards.forEach(({ cost }, k) => {
+            const over = cost * this.scale - worth.boards[k]!;
             sum += over * (over > 0 ? least[k]! : most[k]!);
         });
         return Math.ceil(sum / this.scale / this.step) * this.step;

@@ -1,5 +1,5 @@
 import { PutAside, type BranchWatch } from './aside.ts';
-import { allCounts, type Counts, type SectionCount, type VerifiedBound } from './bound.ts';
+import { allCounts, halves, othersThan, type Counts, type SectionCount, type VerifiedBound } from './bound.ts';
 import type { Column, Weighted } from './columns.ts';
 import type { Effort } from './effort.ts';
 import { generate } from './generate.ts';
@@ -131,26 +131,10 @@ export function splitSections({ counts, depth }: Branch, sections: readonly Sect
 }
 
 export function split({ counts, depth }: Branch, kind: number, floor: number, bound: number): Branch[] {
-    return [
-        { counts: { ...counts, most: counts.most.map((n, k) => (k === kind ? floor : n)) }, bound, depth: depth + 1 },
-        { counts: { ...counts, least: counts.least.map((n, k) => (k === kind ? floor + 1 : n)) }, bound, depth: depth + 1 },
-    ];
+    return halves(counts, kind, floor).map(half => ({ counts: half, bound, depth: depth + 1 }));
 }
 
-/** All other numbers of boards in the branch: fewer or more of the first kind, or as many of it and fewer or more of the second ... */
+/** All other numbers of boards in the branch. */
 export function around({ counts, depth }: Branch, whole: readonly number[], bound: number): Branch[] {
-    const least = [...counts.least];
-    const most = [...counts.most];
-    return whole.flatMap((n, kind) => {
-        const branches: Branch[] = [];
-        if (least[kind]! <= n - 1) branches.push({
-            counts: { ...counts, least: [...least], most: most.map((m, k) => (k === kind ? n - 1 : m)) }, bound, depth: depth + 1,
-        });
-        if (most[kind]! >= n + 1) branches.push({
-            counts: { ...counts, least: least.map((m, k) => (k === kind ? n + 1 : m)), most: [...most] }, bound, depth: depth + 1,
-        });
-        least[kind] = n;
-        most[kind] = n;
-        return branches;
-    });
+    return othersThan(counts, whole).map(others => ({ counts: others, bound, depth: depth + 1 }));
 }

@@ -287,7 +287,7 @@ class Search {
     private pickAmongFew(made: Generated): void {
         for (let before = Infinity; this.cost < before && !this.isOver;) {
             before = this.cost;
-            if (!this.pickAmongAll(made, { nodes: FEW_NODES, work: SOME }, SO_FEW)) return;
+            if (!this.pickAmongAll(made, { nodes: FEW_NODES, work: FEW_STEPS }, SO_FEW)) return;
         }
     }
 
@@ -349,7 +349,8 @@ const MANY_COLUMNS = 20_000;
 /** So few ways to cut are soon looked through, and where they are not, other ways are sooner at the end. */
 const SO_FEW = 150;
 const FEW_NODES = 50;
-const SOME = 250_000;
+const FEW_STEPS = 250_000;
+/** Of ways to cut that are known there may be many more. */
 const KNOWN_STEPS = 750_000;
 /** More boards, sections and strips than this take the solver longer than branching does. */
 const PATTERNS = 2500;

@@ -1,6 +1,5 @@
 import { PutAside, type BranchWatch } from './aside.ts';
-import { allCounts, type Counts, type VerifiedBound } from './bound.ts';
-import { around, split } from './branch.ts';
+import { allCounts, halves, othersThan, type Counts, type VerifiedBound } from './bound.ts';
 import type { Column } from './columns.ts';
 import type { Effort } from './effort.ts';
 import { areTooFew, Enough } from './enough.ts';
@@ -100,8 +99,8 @@ class BoardSearch {
                 this.few.add(name);
                 boxes.push(counts);
             } else {
-                boxes.push(...others(counts, whole).reverse());
-                this.open = this.open.flatMap(each => (isWithin(each, whole) ? others(each, whole) : [each]));
+                boxes.push(...othersThan(counts, whole).reverse());
+                this.open = this.open.flatMap(each => (isWithin(each, whole) ? othersThan(each, whole) : [each]));
             }
             if (this.aside.isFull) {
                 this.aside.sift(false);
@@ -110,6 +109,7 @@ class BoardSearch {
             yield;
         }
     }
+
     /** A solution in parts of just these boards: either it shows that they are too few, or they may do and are looked at at once. */
     private tooFew(boards: readonly number[]): boolean {
         const counts = { least: boards, most: boards }, { problem, watch, step } = this;
@@ -149,14 +149,6 @@ function isWithin({ least, most }: Counts, boards: readonly number[]): boolean {
 function widest({ least, most }: Counts): number | undefined {
     const wide = most.map((n, k) => n - least[k]!), far = Math.max(...wide);
     return far > 0 ? wide.indexOf(far) : undefined;
-}
-
-function halves(counts: Counts, kind: number, floor: number): [fewer: Counts, more: Counts] {
-    return split({ counts, bound: 0, depth: 0 }, kind, floor, 0).map(branch => branch.counts) as [Counts, Counts];
-}
-
-function others(counts: Counts, boards: readonly number[]): Counts[] {
-    return around({ counts, bound: 0, depth: 0 }, boards, 0).map(branch => branch.counts);
 }
 
 /** Into so many parts what lies between the bound and the best plan is divided. */

@@ -28,7 +28,7 @@ export class CofferLexer extends DefaultLexer {
         if (reason !== undefined) return notRead(reason);
         const whole = options?.mode !== 'partial';
         const raw = super.tokenize(text, options);
-        const tooMany = tooManyWords(raw.tokens.length + raw.hidden.length + raw.errors.length) 
+        const tooMany = tooManyWords(raw.tokens.length + raw.hidden.length + raw.errors.length)
             ?? tooManyRooms(countOf('room', raw.tokens)) ?? tooManyImports(countOf('from', raw.tokens));
         if (tooMany !== undefined) return notRead(tooMany);
         const problems: Problem[] = [...raw.errors];
