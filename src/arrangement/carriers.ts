@@ -3,6 +3,7 @@ import type { Point, Vector } from '../plane/point.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import { offsetsOfBeam, offsetsOfWall, type Offsets } from './offsets.ts';
 import type { Beam, BeamLine, Perimeter, Wall } from './plan.ts';
+import { relationByDepth } from './relation.ts';
 import { pointOf, type Unit } from './unit.ts';
 
 /**
@@ -105,14 +106,11 @@ export function isBeam(perimeter: Perimeter): perimeter is Extract<Perimeter, { 
     return perimeter.kind === 'half-beam' || perimeter.kind === 'half-timber';
 }
 
-/**
- * Of two half beams in one corner: equally deep ones are flush, and a box dies into a timber; else the shallower dies into the deeper, which runs on over it to
- * the wall. Beside anything else a half beam dies.
- */
+/** Of two half beams in one corner; one that lies over the other runs on to the wall. Beside anything else a half beam dies. */
 export function relationInCorner({ perimeter: own }: WallCarrier, { perimeter: other }: WallCarrier): 'flush' | 'dies' | 'over' {
     if (!isBeam(own) || !isBeam(other)) return 'dies';
-    if (own.depth !== other.depth) return own.depth < other.depth ? 'dies' : 'over';
-    return own.kind === other.kind ? 'flush' : own.kind === 'half-timber' ? 'over' : 'dies';
+    const meeting = ({ depth, kind }: typeof own) => ({ depth, isSolid: kind === 'half-timber' });
+    return relationByDepth(meeting(own), meeting(other));
 }
 
 export function isSolid(carrier: Carrier): boolean {

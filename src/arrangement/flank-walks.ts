@@ -3,7 +3,7 @@ import { flanksOf, relationInCorner, type Flank, type WallCarrier } from './carr
 import { isOutside, sideCut, type SideCut } from './corners.ts';
 import type { Meetings, Pass, Run } from './meetings.ts';
 import type { Plan } from './plan.ts';
-import { turnOf } from './wall-ends.ts';
+import { closingAt, turnOf } from './wall-ends.ts';
 
 /** Where a flank meets another: the corner of a coffer. `cut`: how the side on this flank ends here; null where it runs on unbroken. */
 export interface Border {
@@ -88,7 +88,7 @@ function hasBoard({ perimeter }: WallCarrier): boolean {
 /** The corner of two walls, for one of them. */
 function wallCorner(before: WallCarrier, after: WallCarrier, own: WallCarrier, plan: Plan): Border {
     const other = own === before ? after : before, way = turnOf(before, after), outside = way === 'outside';
-    const closed = own === before ? own.closes.end : own.closes.start, beside = own === before ? after.closes.start : before.closes.end;
+    const { closed, beside } = closingAt(before, after, own);
     if (closed) return { other: closed, outside: true, cut: hasBoard(own) ? 'outside-miter' : null };
     if (beside) return { other: beside, outside: false, cut: hasBoard(own) ? 'dies' : null };
     if (!hasBoard(own)) return { other: other.right, outside, cut: null };

@@ -4,6 +4,7 @@ import { touch } from '../plane/polygon.ts';
 import { depthOf, flankLooking, isSolid, looks, type Carrier, type Flank, type LineCarrier, type WallCarrier } from './carriers.ts';
 import type { Corners, MeetingChoice, Plan } from './plan.ts';
 import type { Trouble } from './troubles.ts';
+import { relationByDepth } from './relation.ts';
 
 /**
  * Flush: equally deep, the sides of both are broken and make the corners of coffers. Dies: the other is deeper (or the wall has no
@@ -159,12 +160,10 @@ function crossings(spans: readonly Span[], choices: Choices, passes: Map<Carrier
 
 /** Two lines that cross: the shallower dies into the deeper, a box into a solid timber, and of equals the one that is said to. */
 function relationOf(own: LineCarrier, other: LineCarrier, choices: Choices): Relation {
-    if (own.beam.depth !== other.beam.depth) return own.beam.depth < other.beam.depth ? 'dies' : 'over';
-    const dies = choices.said(own, other)?.dies;
+    const dies = own.beam.depth === other.beam.depth ? choices.said(own, other)?.dies : undefined;
     if (dies === own.name) return 'dies';
     if (dies === other.name) return 'over';
-    if (isSolid(own) === isSolid(other)) return 'flush';
-    return isSolid(own) ? 'over' : 'dies';
+    return relationByDepth({ depth: own.beam.depth, isSolid: isSolid(own) }, { depth: other.beam.depth, isSolid: isSolid(other) });
 }
 
 function relationAtEnd(line: LineCarrier, carrier: Carrier, ring: boolean, choices: Choices, troubles: Trouble[]): 'flush' | 'dies' {
@@ -173,8 +172,8 @@ function relationAtEnd(line: LineCarrier, carrier: Carrier, ring: boolean, choic
     if (line.beam.depth > depth || ring && line.beam.depth !== depth) {
         troubles.push({ kind: 'deeper-than-its-end', line: line.name, at: carrier.name, deep: line.beam.depth, has: depth });
     }
-    if (line.beam.depth !== depth || choices.said(line, carrier)?.dies === line.name) return 'dies';
-    return isSolid(line) === isSolid(carrier) ? 'flush' : 'dies';
+    if (choices.said(line, carrier)?.dies === line.name) return 'dies';
+    return relationByDepth({ depth: line.beam.depth, isSolid: isSolid(line) }, { depth, isSolid: isSolid(carrier) }) === 'flush' ? 'flush' : 'dies';
 }
 
 /** What is chosen for a meeting, or holds for all. */

@@ -159,6 +159,7 @@ function nthOf(loops: readonly Polygon[], axis: Vector, [low, high]: readonly [n
     const at = (share: number): number => low + (high - low) * share / count;
     return between(loops, axis, nth === 0 ? -Infinity : at(nth), nth === count - 1 ? Infinity : at(nth + 1));
 }
+
 /** Seams at the ends of what lies along the axis that they part it across, or nearly. */
 function seamsAlong(way: Vector, axis: Vector, [low, high]: Region['seams']): readonly [boolean, boolean] {
     const along = (way.x * axis.x + way.y * axis.y) / (lengthOf(way) * lengthOf(axis));

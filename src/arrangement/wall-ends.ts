@@ -1,19 +1,32 @@
 import { offset, squareThrough, turn, turnedRound, type Line } from '../plane/line.ts';
 import { isBeam, relationInCorner, type Flank, type WallCarrier } from './carriers.ts';
 
+/** `outside`: the corner juts into the room; `straight`: there is none, the two walls lie in line. */
+export type Turn = 'inside' | 'straight' | 'outside';
+
+/** By which way the second wall runs as seen from the first: to the right, above 0, or to the left. */
+export function turnBy(way: number): Turn {
+    return way > 0 ? 'inside' : way < 0 ? 'outside' : 'straight';
+}
+
+export function turnOf({ right: before }: WallCarrier, { right: after }: WallCarrier): Turn {
+    return turnBy(turn(before.base, after.base));
+}
+
+/** In the corner where one wall ends and the next starts: what closes `own` there by itself, and what closes the other, at which `own` ends. */
+export function closingAt(
+    before: WallCarrier, after: WallCarrier, own: WallCarrier,
+): { readonly closed: Flank | undefined; readonly beside: Flank | undefined } {
+    const { closes: { end } } = before, { closes: { start } } = after;
+    return own === before ? { closed: end, beside: start } : { closed: start, beside: end };
+}
+
 /**
  * Where what runs along a wall ends though the room goes on: beside something else along a wall in line with its own, or round an outside corner. A half beam
  * is closed there by a return: a side across its end, whose face stands square through the place where the walls join, or in line with the other wall, and
  * which is mitered with the side along the wall and runs to the wall itself. A band or a timber ends there square. Common practice, no source.
+ * @param id what no flank has yet, nor any number above it
  */
-type Turn = 'inside' | 'straight' | 'outside';
-
-export function turnOf({ right: before }: WallCarrier, { right: after }: WallCarrier): Turn {
-    const way = turn(before.base, after.base);
-    return way > 0 ? 'inside' : way < 0 ? 'outside' : 'straight';
-}
-
-/** Finds every such end. `id`: what no flank has yet, nor any number above it. */
 export function closeEnds(walls: readonly WallCarrier[], id: number): void {
     walls.forEach((wall, i) => {
         const before = walls.at(i - 1)!, after = walls[(i + 1) % walls.length]!, ways = [turnOf(before, wall), turnOf(wall, after)] as const;
@@ -29,7 +42,7 @@ export function closeEnds(walls: readonly WallCarrier[], id: number): void {
 function endsBeside(own: WallCarrier, other: WallCarrier, way: Turn): boolean {
     const [a, b] = [own.perimeter, other.perimeter];
     if (way === 'inside' || a.kind === 'bare') return false;
-    if (way === 'outside') return isBeam(a) || isBeam(b) ? relationInCorner(own, other) !== 'flush' || !isBeam(a) || !isBeam(b) : false;
+    if (way === 'outside') return (isBeam(a) || isBeam(b)) && relationInCorner(own, other) !== 'flush';
     return !goesOn(own, other) && !isHidden(own, other);
 }
 

@@ -10,7 +10,7 @@ import { pieceOf, type Stretch } from './piece.ts';
 import type { Spot, Wall } from './plan.ts';
 import { looking } from './sides.ts';
 import { pointOf, type Unit } from './unit.ts';
-import { turnOf } from './wall-ends.ts';
+import { closingAt, turnOf } from './wall-ends.ts';
 
 /**
  * What runs along a wall, from the wall out: the band, or a half beam's bottom, blocking and wall cleat. Corners, common practice, no
@@ -74,7 +74,7 @@ function wallCleatEdge(unit: Unit): (wall: WallCarrier) => Line {
 interface CornerCut { readonly atWall: Point; readonly atEdge: Point; readonly cut: Cut; readonly meets: string }
 
 function pieces(part: WallPart, before: WallCarrier, wall: WallCarrier, after: WallCarrier, spots: readonly Spot[], unit: Unit): Piece[] {
-    const clear = [before, after].some(other => diesInto(wall, other, other === before ? [before, wall] : [wall, after])) ? part.clearance ?? 0 : 0;
+    const clear = diesInto(before, before, wall) || diesInto(after, wall, after) ? part.clearance ?? 0 : 0;
     const start = cornerCut(part, before, wall, wall, clear), end = cornerCut(part, wall, after, wall, clear);
     if (!start || !end) return [];
     const { base } = wall.right, edge = part.edge(wall);
@@ -106,10 +106,10 @@ function isDeeper(other: WallCarrier, own: WallCarrier): boolean {
     return isBeam(own.perimeter) && isBeam(other.perimeter) && relationInCorner(own, other) === 'dies';
 }
 
-/** A deeper half beam, in their corner or by its return. */
-function diesInto(own: WallCarrier, other: WallCarrier, [before, after]: readonly [WallCarrier, WallCarrier]): boolean {
-    const closed = own === before ? own.closes.end : own.closes.start;
-    return !closed && turnOf(before, after) !== 'outside' && isDeeper(other, own);
+/** Whether the other of two walls dies into this, a deeper half beam, in their corner or by its return. */
+function diesInto(deeper: WallCarrier, before: WallCarrier, after: WallCarrier): boolean {
+    const own = deeper === before ? after : before;
+    return !closingAt(before, after, own).closed && turnOf(before, after) !== 'outside' && isDeeper(deeper, own);
 }
 
 /** The end of `own` in the corner where the wall `before` ends and `after` starts. `clear`: what it stays off what it dies into. */
@@ -120,7 +120,7 @@ function cornerCut(part: WallPart, before: WallCarrier, after: WallCarrier, own:
         return atWall && atEdge && { atWall, atEdge, cut, meets };
     };
     const outside = isOutside(before.right, after.right), square = nearlySquare(before, after);
-    const closed = own === before ? own.closes.end : own.closes.start, beside = own === before ? after.closes.start : before.closes.end;
+    const { closed, beside } = closingAt(before, after, own);
     if (closed) return along(edgeBehind(closed, part.part), 'dies');
     if (beside) return along(offset(endOfDying(own.perimeter, beside, part.part), clear), 'dies');
     const mitered = (): CornerCut | undefined => {

@@ -1,3 +1,4 @@
+import { turnBy, type Turn } from '../arrangement/wall-ends.ts';
 import type { Spot } from '../job/outline.ts';
 import type { Source } from '../provenance/source.ts';
 import type { Ticks } from '../quantity/ticks.ts';
@@ -18,9 +19,6 @@ export interface ShapedWall {
     readonly length: Ticks;
 }
 
-/** `outside`: the corner juts into the room; `straight`: there is none, the two walls lie in line. */
-export type Turn = 'inside' | 'straight' | 'outside';
-
 /** The walls that a wall meets at its west or north end, and at the other. */
 export function endsOfWall(walls: readonly ShapedWall[], index: number): readonly { readonly wall: ShapedWall; readonly turn: Turn }[] {
     const own = walls[index]!, before = walls.at(index - 1)!, after = walls[(index + 1) % walls.length]!;
@@ -33,6 +31,11 @@ export function isForward(wall: Pick<ShapedWall, 'from' | 'to'>): boolean {
     return isLevel(wall) ? wall.from.x < wall.to.x : wall.from.y < wall.to.y;
 }
 
+/** What its ends are called by the compass: west and east, or north and south. */
+export function endsNamed(wall: Pick<ShapedWall, 'from' | 'to'>): readonly ['west', 'east'] | readonly ['north', 'south'] {
+    return isLevel(wall) ? ['west', 'east'] : ['north', 'south'];
+}
+
 /** Whether it runs nearer east-west than north-south. */
 export function isLevel({ from, to }: Pick<ShapedWall, 'from' | 'to'>): boolean {
     return Math.abs(to.x - from.x) >= Math.abs(to.y - from.y);
@@ -40,5 +43,5 @@ export function isLevel({ from, to }: Pick<ShapedWall, 'from' | 'to'>): boolean 
 
 function turnOf(before: ShapedWall, after: ShapedWall): Turn {
     const right = (before.to.x - before.from.x) * (after.to.y - after.from.y), left = (before.to.y - before.from.y) * (after.to.x - after.from.x);
-    return right < left ? 'outside' : right > left ? 'inside' : 'straight';
+    return turnBy(right - left);
 }

@@ -1,3 +1,4 @@
+import type { Turn } from '../arrangement/wall-ends.ts';
 import type { Room, SaidSplice } from '../job/model.ts';
 import { printLength } from '../quantity/print-length.ts';
 import type { Ticks } from '../quantity/ticks.ts';
@@ -5,9 +6,9 @@ import { onLine, placeAlong } from './along.ts';
 import type { Edging } from './band.ts';
 import { asPlaced } from './chords.ts';
 import { longestPiece } from './longest.ts';
-import { relationOf } from './meeting.ts';
+import { relationOfBeams } from './meeting.ts';
 import type { HalfBeam, Line, Splice, Tape, Trouble } from './model.ts';
-import { endsOfWall, isForward, isLevel, type Shape, type ShapedWall, type Turn } from './shape.ts';
+import { endsOfWall, isForward, isLevel, type Shape, type ShapedWall } from './shape.ts';
 import { areWithin, spliceAnywhere, spliceOnCrossings } from './splices.ts';
 
 interface Walls { readonly shape: Shape; readonly edging: ReadonlyMap<string, Edging | null>; readonly room: Room; readonly step: Ticks }
@@ -105,7 +106,7 @@ export function placeOnWall({ from, to }: ShapedWall, spot: Parameters<typeof pl
 function standsOff(own: Edging, other: Edging | null, wall: ShapedWall, turn: Turn): Ticks {
     const level = isLevel(wall);
     if (turn === 'straight') return 0;
-    const relation = own.kind === 'half-beam' && other?.kind === 'half-beam' ? relationOf(own, other) : 'flush';
+    const relation = own.kind === 'half-beam' && other?.kind === 'half-beam' ? relationOfBeams(own, other) : 'flush';
     if (turn === 'outside') return own.kind === other?.kind && relation === 'flush' && (own.kind === 'band' || level) ? -other.reach.ticks : 0;
     // of two depths the deeper runs to the wall, and the shallower ends at its face
     if (relation !== 'flush') return relation === 'dies' ? other!.reach.ticks : 0;

@@ -1,5 +1,6 @@
 import type { DeepStretch } from '../plane/stretches.ts';
-import { endsNamed, type BowedWall } from './bowed.ts';
+import { endsNamed } from '../ceiling/shape.ts';
+import type { BowedWall } from './bowed.ts';
 
 /** `west or east`: the ends that a wall is measured from. */
 export function alongWords({ wall }: Pick<BowedWall, 'wall'>): string {

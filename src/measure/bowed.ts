@@ -1,4 +1,4 @@
-import { isForward, type ShapedWall } from '../ceiling/shape.ts';
+import { endsNamed, isForward, type ShapedWall } from '../ceiling/shape.ts';
 import type { Band, Ceiling, HalfBeam } from '../ceiling/model.ts';
 import type { WallBow } from '../job/model.ts';
 import { stretchesOver, type DeepStretch } from '../plane/stretches.ts';
@@ -67,11 +67,6 @@ function spotsOf(wall: ShapedWall, { readings }: WallBow): { spots: { along: num
         else at.set(along, value);
     }
     return { spots: [...at].sort(([a], [b]) => a - b).map(([along, into]) => ({ along, into })), astray };
-}
-
-/** What its ends are called by the compass: west and east, or north and south. */
-export function endsNamed({ from, to }: Pick<ShapedWall, 'from' | 'to'>): readonly ['west', 'east'] | readonly ['north', 'south'] {
-    return Math.abs(to.x - from.x) >= Math.abs(to.y - from.y) ? ['west', 'east'] : ['north', 'south'];
 }
 
 /** How far it stands into the room at a place. */

@@ -1,7 +1,7 @@
 import { baysOf, bayStarts } from '../ceiling/bays.ts';
 import { arrangedOf } from '../ceiling/plan.ts';
 import { diesByChoice } from '../ceiling/along.ts';
-import { relationOf } from '../ceiling/meeting.ts';
+import { relationOfBeams } from '../ceiling/meeting.ts';
 import type { Ceiling, HalfBeam, Line, Splice } from '../ceiling/model.ts';
 import { inches } from '../quantity/rational.ts';
 import { flankOf, lookOf, sectionAt, sidesOf } from '../ceiling/flanks.ts';
@@ -133,7 +133,7 @@ function* atWall(ceiling: Ceiling, wall: string, none: number): Generator<Wanted
     if (bottom?.stock) yield* eachPiece('bottom', bottom.at, where, own.splices, { wall });
     if (solid?.stock) yield* eachPiece('timber', solid.at, where, own.splices, { wall });
     const endsThere = ceiling.lines.filter(({ from, to }) => from === wall || to === wall);
-    const broken = endsThere.filter(line => relationOf(line, own) === 'flush' && !diesByChoice(line, ceiling)).length;
+    const broken = endsThere.filter(line => relationOfBeams(line, own) === 'flush' && !diesByChoice(line, ceiling)).length;
     for (let bay = 1; bay <= broken + 1 - none; bay++) {
         if (sides?.stock) yield { part: 'side', at: sides.at, where: `${where}, bay ${bay}`, named: { wall, bay } };
         if (cleats?.stock && cleats.thickness && cleats.height) yield { part: 'cleat', at: cleatsAt(cleats), where: `${where}, bay ${bay}`, named: { wall, bay } };

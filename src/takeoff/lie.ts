@@ -3,7 +3,7 @@ import type { Cut, Piece as Strip } from '../arrangement/model.ts';
 import { bayAt } from '../ceiling/bays.ts';
 import type { Flank } from '../ceiling/flanks.ts';
 import { arrangedOf, type LaidOut } from '../ceiling/plan.ts';
-import { isForward, isLevel, type ShapedWall } from '../ceiling/shape.ts';
+import { endsNamed, isForward } from '../ceiling/shape.ts';
 import { grouped } from '../plain/groups.ts';
 import { kept } from '../plain/kept.ts';
 import { lengthOf, reach, reversed, type Point, type Vector } from '../plane/point.ts';
@@ -150,7 +150,7 @@ export class Pairs {
     constructor(ceiling: LaidOut) {
         const { exact, asCut } = arrangedOf(ceiling), { lines } = ceiling;
         const walls = new Set(ceiling.walls.map(({ name }) => name)), shaped = new Map(ceiling.walls.map(wall => [wall.name, wall] as const));
-        const endOf = (name: string, end: 'start' | 'end'): string => { const wall = shaped.get(name)!; return endNames(wall)[(end === 'start') === isForward(wall) ? 0 : 1]; };
+        const endOf = (name: string, end: 'start' | 'end'): string => { const wall = shaped.get(name)!; return endsNamed(wall)[(end === 'start') === isForward(wall) ? 0 : 1]; };
         const ofName = new Map(lines.map(line => [line.name, line]));
         // most rooms are drawn at the sizes that they are cut to
         const sameAsCut = exact === asCut ? undefined : new Map(asCut.pieces.map(strip => [keyOf(strip), strip]));
@@ -210,10 +210,6 @@ export class Pairs {
 
 function closing({ exact: { strip } }: Pick<Pair, 'exact'>): number {
     return strip.closes === undefined ? 0 : 1;
-}
-
-function endNames(wall: ShapedWall): readonly [string, string] {
-    return isLevel(wall) ? ['west', 'east'] : ['north', 'south'];
 }
 
 function isAlongSide(part: Strip['part']): boolean {

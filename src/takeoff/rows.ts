@@ -5,7 +5,7 @@ import { bottomReachAt, flankOf, sidesOf, thicknessOfSides } from '../ceiling/fl
 import { playOf } from '../ceiling/section.ts';
 import type { Band, Ceiling, HalfBeam, Line, Run } from '../ceiling/model.ts';
 import { isLevel } from '../ceiling/shape.ts';
-import { relationOf } from '../ceiling/meeting.ts';
+import { relationOfBeams } from '../ceiling/meeting.ts';
 import { clearanceOf, reliefOf } from '../ceiling/relief.ts';
 import type { Side } from '../job/model.ts';
 import type { Ticks } from '../quantity/ticks.ts';
@@ -98,7 +98,7 @@ function beyondBottom(line: Line, ceiling: Ceiling, others: ReadonlyMap<string, 
 
 /** What blocking stays clear of in all, at both its ends, where its line dies into a half beam. */
 function clearOfHalfBeams(line: Line, { around, room: { job } }: Ceiling): Ticks {
-    const dies = [line.from, line.to].map(wall => around[wall]).some(own => own?.kind === 'half-beam' && relationOf(line, own) === 'dies');
+    const dies = [line.from, line.to].map(wall => around[wall]).some(own => own?.kind === 'half-beam' && relationOfBeams(line, own) === 'dies');
     return dies ? 2 * clearanceOf(line, job) : 0;
 }
 

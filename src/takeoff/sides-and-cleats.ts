@@ -1,5 +1,5 @@
 import type { Line, WholeSection } from '../ceiling/model.ts';
-import { relationOf } from '../ceiling/meeting.ts';
+import { relationOfBeams } from '../ceiling/meeting.ts';
 import { sideFootOf } from '../ceiling/section.ts';
 import type { Cleats, Direction, Rabbet } from '../job/model.ts';
 import { term, type WhyTerm } from '../provenance/why.ts';
@@ -54,7 +54,7 @@ function isReturn({ strip: { closes } }: Pair['exact']): boolean {
 /** Over a shallower half beam in its corner a side runs on to the wall. */
 function runsOver(own: string, other: string, { isWall, beam }: Setting): boolean {
     const [mine, theirs] = [own, other].map(name => (isWall(name) ? beam(name) : undefined));
-    return mine !== undefined && theirs !== undefined && relationOf(mine, theirs) === 'over';
+    return mine !== undefined && theirs !== undefined && relationOfBeams(mine, theirs) === 'over';
 }
 
 /**

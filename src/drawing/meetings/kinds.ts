@@ -1,6 +1,6 @@
 import { diesByChoice, unitOf } from '../../ceiling/along.ts';
 import type { Band, Ceiling, Crossing, HalfBeam, Line } from '../../ceiling/model.ts';
-import { relationOf } from '../../ceiling/meeting.ts';
+import { relationOfBeams } from '../../ceiling/meeting.ts';
 import type { Point, Vector } from '../../plane/point.ts';
 import { atKey } from '../../plain/at-key.ts';
 import { listed } from '../../plain/words.ts';
@@ -63,7 +63,7 @@ function atWalls(line: Line, ceiling: Ceiling): readonly Found[] {
         const own = around[name] ?? null, u = unitOf(line), v = unit({ x: wall.to.x - wall.from.x, y: wall.to.y - wall.from.y });
         const at = crossing(line.spot, u, wall.from, v);
         if (!at) return [];
-        const angle = between(u, v), flush = own?.kind === 'half-beam' && relationOf(line, own) === 'flush';
+        const angle = between(u, v), flush = own?.kind === 'half-beam' && relationOfBeams(line, own) === 'flush';
         const what = own === null ? 'bare wall' : own.kind === 'band' ? 'band' : own.section.profile.solid ? `${flush ? 'timber as deep' : 'timber'} along the wall` : !flush ? 'deeper half beam'
             : diesByChoice(line, ceiling) ? 'half beam as deep, and dies into it' : 'half beam as deep';
         return [{

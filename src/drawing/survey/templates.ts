@@ -1,5 +1,6 @@
 import type { Ceiling } from '../../ceiling/model.ts';
-import { endsNamed, type BowedWall } from '../../measure/bowed.ts';
+import { endsNamed } from '../../ceiling/shape.ts';
+import type { BowedWall } from '../../measure/bowed.ts';
 import { wallTemplatesOf } from '../../measure/wall-templates.ts';
 import type { ScribeCut } from '../../plane/scribe-cuts.ts';
 import { inches, millimeters } from '../../quantity/rational.ts';

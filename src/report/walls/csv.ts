@@ -1,4 +1,5 @@
-import { endsNamed, type BowedWall } from '../../measure/bowed.ts';
+import { endsNamed } from '../../ceiling/shape.ts';
+import type { BowedWall } from '../../measure/bowed.ts';
 import { rowOf, type Cell } from '../../text/csv.ts';
 import type { CsvText } from '../../text/fit.ts';
 import { decimal, unitOf } from '../csv.ts';
