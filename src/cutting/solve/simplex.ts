@@ -10,9 +10,9 @@ interface SimplexAnswer {
 
 /**
  * A small linear program: for a plan at once, when no solver is loaded yet, and where it is asked so often that handing it over would take longest.
- * Least cost, columns of at least 0, the rows of pieces at least what is wanted, those of boards at most what there is. The revised simplex method with the inverse of its basis written out (Dantzig's rule; G. B. Dantzig,
- * "Linear Programming and Extensions", 1963, chapters 5 and 9), which goes on from where it stood when columns come in. In floating point: what it
- * tells makes plans, or says what to try, and claims nothing.
+ * Least cost, columns of at least 0, the rows of pieces at least what is wanted, those of boards at most what there is. The revised simplex method
+ * with the inverse of its basis written out (Dantzig's rule; G. B. Dantzig, "Linear Programming and Extensions", 1963, chapters 5 and 9), which goes
+ * on from where it stood when columns come in. In floating point: what it tells makes plans, or says what to try, and claims nothing.
  */
 export class Simplex {
     /** Row by row, rows of the basis by rows of the program. */

@@ -126,8 +126,12 @@ export class PanePage {
 
     async sayRaw(message: unknown): Promise<void> {
         await this.page.evaluate(given => window.postMessage(given, '*'), message);
-        // a message is handled after those before it
-        await this.page.evaluate(() => new Promise(resolve => { setTimeout(resolve); }));
+        // a message is handled after those before it; its letters come when they are first set, and move the lines where they have come
+        await this.page.evaluate(async () => {
+            await new Promise(resolve => { setTimeout(resolve); });
+            document.body.getBoundingClientRect();
+            await document.fonts.ready;
+        });
     }
 
     /** Gives the pane a content laid out for its size, and once more where what stands around it has changed that. */
