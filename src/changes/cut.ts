@@ -3,7 +3,7 @@ import { assign } from '../cutting/assign.ts';
 import { canBecome, gainOfCut, offcutsOf, restOf } from '../cutting/become.ts';
 import type { Money } from '../cutting/model.ts';
 import type { CutBoard, JobSettings, Stock } from '../job/model.ts';
-import { costOf } from '../quantity/money.ts';
+import { costOf, roundMoney } from '../quantity/money.ts';
 import { Rational } from '../quantity/rational.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import { grouped } from '../plain/groups.ts';
@@ -55,8 +55,12 @@ function woodNow(piece: Piece, into: Piece | undefined, job: JobSettings): CutWo
     const worth = worthOf(stock, length, roughWidth(piece)), share = job.offcutWorth?.value;
     const asOffcut = (left: Ticks): Rational => new Rational(worth && share ? worthOf(stock, left, roughWidth(piece))!.amount.mul(share) : 0);
     const used = into && worthOf(stock, into.cutOverall, roughWidth(into)), rest = into ? restOf(piece, into, offcutsOf(job)) : fate === 'offcut' ? length : 0;
-    const saved = worth && { ...worth, amount: (used?.amount ?? new Rational(0)).add(asOffcut(rest)) };
-    return { name: nameInRoom(piece), room, stock, length, fate, ...into && { into }, ...worth && { worth }, ...saved && { saved } };
+    // to the cent piece by piece, as they are printed: the price of the change is the sum of its lines
+    const money = worth && {
+        worth: { ...worth, amount: roundMoney(worth.amount) },
+        saved: { ...worth, amount: roundMoney((used?.amount ?? new Rational(0)).add(asOffcut(rest))) },
+    };
+    return { name: nameInRoom(piece), room, stock, length, fate, ...into && { into }, ...money };
 }
 
 /** What the yard asks for so much of it: of what is ripped, its share of the board's width. Undefined where there is no price. */

@@ -116,7 +116,7 @@ export interface CutWood {
     readonly fate: 'keep' | 'elsewhere' | 'trim' | 'rip' | 'offcut' | 'lost';
     /** The piece that it becomes. */
     readonly into?: Piece;
-    /** What its wood cost, and what of that is saved: exact; undefined where nobody says a price. */
+    /** What its wood cost, and what of that is saved, to the cent; undefined where nobody says a price. */
     readonly worth?: Money; readonly saved?: Money;
 }
 

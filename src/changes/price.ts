@@ -1,5 +1,6 @@
 import type { JobSettings, Room } from '../job/model.ts';
 import { price } from '../pipeline/price.ts';
+import { roundMoney } from '../quantity/money.ts';
 import { Rational } from '../quantity/rational.ts';
 import { sameData } from '../plain/same-data.ts';
 import { counted } from '../plain/words.ts';
@@ -8,7 +9,7 @@ import type { ChangePrice, CutWood, HouseThere, RoomChange, WorkInVain } from '.
 /**
  * What a change costs: the new total less the old, plus the wood and the work that were spent in vain, less what of the wood is saved. Both totals are
  * as if nothing were cut yet, so that wood that is kept is in the new one and has been paid already: it is taken off, and all that was cut put on. A
- * piece that is trimmed is cut twice, and the new total has that once.
+ * piece that is trimmed is cut twice, and the new total has that once. Each line is in whole cents, as an estimate's are, and so is their sum.
  */
 export function changePrice(before: HouseThere, after: HouseThere, rooms: readonly RoomChange[], wood: readonly CutWood[]): ChangePrice | undefined {
     const { estimate: old } = before.priced, { estimate: now } = after.priced;
@@ -53,7 +54,7 @@ function workInVain(lost: readonly CutWood[], rooms: readonly RoomChange[], curr
         minutes = minutes.add(cutting.value);
         amount = amount.add(cutting.value.div(60).mul(rate.value.amount));
     }
-    return pieces === 0 ? undefined : { pieces, minutes, amount };
+    return pieces === 0 ? undefined : { pieces, minutes, amount: roundMoney(amount) };
 }
 
 /** @param unreckoned pieces that were cut in vain and whose hours nobody says */

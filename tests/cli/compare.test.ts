@@ -126,13 +126,17 @@ describe('what is cut already', () => {
         const { json } = await compare(repositoryOf([inDen(house, record), inDen(finer, record)]), 'one', 'two'), [den] = json.houses;
         expect(den!.cut.map(({ id, fate }) => [id, fate])).toEqual([['den.side-A-1-north', 'trim'], ['den.side-A-2-north', 'trim']]);
         expect(den!.cutProved).toBe(true);
-        // 3.25 USD per ft: 4' and 3' 9" at their whole width, less the kerf of nothing; 13.00 and 12.1875
-        expect(den!.cut.map(({ worth }) => worth!.exact)).toEqual(['13', '195/16']);
+        // 3.25 USD per ft: 4' and 3' 9" at their whole width, less the kerf of nothing; 13.00 and 12.1875, to the cent
+        expect(den!.cut.map(({ worth }) => worth!.exact)).toEqual(['13', '1219/100']);
         const saved = den!.cut.map(one => Number(one.saved!.amount)), worth = den!.cut.map(one => Number(one.worth!.amount));
         expect(saved.every((each, i) => each > 0 && each < worth[i]!)).toBe(true);
         const { difference, inVain, saved: all, total } = den!.price!;
-        expect(exact(total.exact)).toBeCloseTo(exact(difference.exact) + exact(inVain.exact) - exact(all.exact), 9);
-        expect(exact(inVain.exact)).toBeCloseTo(13 + 195 / 16, 9);
+        // whoever adds the printed lines comes to the printed sum, cent for cent
+        const cents = ({ amount }: { amount: string }): number => Math.round(Number(amount) * 100);
+        expect(cents(inVain)).toBe(1300 + 1219);
+        expect(cents(all)).toBe(saved.reduce((sum, each) => sum + Math.round(each * 100), 0));
+        expect(cents(total)).toBe(cents(difference) + cents(inVain) - cents(all));
+        for (const money of [difference, inVain, all, total]) expect(exact(money.exact) * 100).toBeCloseTo(cents(money), 9);
     });
 
     test('with what cutting it took, where labor says it, and else with words', async () => {

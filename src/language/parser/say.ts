@@ -83,7 +83,7 @@ function sideBySide(previous: Token | undefined, actual: Token): string | undefi
     if (before === 'LENGTH' && left.endsWith("'") && (after === 'NUMBER' || after === 'UNMARKED')) return `The inch mark is missing: ${shown(`${left} ${right}"`)}.`;
     if (after === 'STRING' && (before === 'NUMBER' || before === 'UNMARKED')) return `${shown(left)} has no inch mark, or a comma is missing. A mark goes right after its number: ${shown(`${left}"`)}.`;
     if (before === 'NUMBER' && (after === 'LENGTH' || after === 'HASH' || after === 'NOMINAL')) return `Something is missing between ${shown(left)} and ${shown(right)}: ${shown(`${left} x ${right}`)} for that many of that size, or a comma.`;
-    return `A comma is missing between ${shown(left)} and ${shown(right)}.`;
+    return `A comma is missing between ${shown(left)} and ${shown(right)}, or the word that says what ${shown(right)} is.`;
 }
 
 /** The line, the block or the parenthesis ends, or a comma follows, where something is still wanted. */

@@ -29,6 +29,6 @@ ${['For the client', 'For the contractor'].map(who => html`<p><span class="blank
 export const STYLE = `.between{margin:.1em 0}
 section{margin-top:1.2em;break-inside:avoid}.together{break-inside:avoid}
 ul{margin:.2em 0;padding-inline-start:1.2em}li{margin:.25em 0;max-width:75ch}
-.price{min-width:min(100%,32em)}.price th{font-weight:400}.price td{padding-inline-end:0}.strong th,.strong td{font-weight:600;border-bottom:2px solid var(--ink)}
+.price,.work{width:min(100%,46em)}:is(.price,.work) tbody th{font-weight:400}:is(.price,.work) :is(td,th):last-child{padding-inline-end:0}tbody .strong :is(th,td){font-weight:600;border-bottom:2px solid var(--ink)}
 .blank{display:inline-block;width:9em;border-bottom:1px solid var(--ink)}.blank.long{width:22em;max-width:60%;height:2.4em}
 .drawing{break-before:page}.drawing svg{width:100%;height:auto}`;
