@@ -100,6 +100,7 @@ const division = fc.oneof(
 );
 interface Division { readonly count: number; readonly shares: readonly number[] }
 const UPRIGHT = ['1', '2', '3'], LEVEL = ['A', 'B', 'C'];
+const RING = new Set(['1', '2', 'A', 'B']);
 /** What is said of one line. `wall`: the wall that it is set off from, of those there are. */
 const line = fc.record({
     name: fc.constantFrom(...UPRIGHT, ...LEVEL, 'elm', 'fir'), place: fc.option(fc.record({ by: inches(20, 150), wall: fc.nat(7) }), { freq: 1, nil: undefined }),
@@ -109,6 +110,12 @@ const line = fc.record({
     // of beams with two kinds of sides: which of its flanks has the other one, or that its own are alike
     other: fc.constantFrom(undefined, 0, 1, 'alike' as const),
 });
+/** Four lines that stop at each other, and what is free around them is one coffer, or many where other lines come to them. */
+const ring = fc.record({
+    north: fc.uniqueArray(fc.integer({ min: 1, max: 8 }), { minLength: 2, maxLength: 2 }), east: fc.uniqueArray(fc.integer({ min: 1, max: 8 }), { minLength: 2, maxLength: 2 }),
+    deep: fc.boolean(),
+});
+const shared = (ninths: readonly number[]): Division => ({ count: 0, shares: [...ninths].sort((x, y) => x - y).map(ninth => ninth / 9) });
 const laying = fc.constantFrom('', '', '', '', 'lay-north-south split', 'lay-north-south fanned', 'lay-east-west fanned', 'lay-north-south falling\n    lay-east-west rising');
 
 export const randomCeilings: fc.Arbitrary<RandomCeiling> = fc.record({
@@ -118,8 +125,10 @@ export const randomCeilings: fc.Arbitrary<RandomCeiling> = fc.record({
     half: inches(1, 5), longest: fc.option(fc.integer({ min: 8, max: 12 }), { nil: undefined, freq: 1 }), alike: fc.boolean(),
     deep: fc.boolean(), kind: fc.constantFrom('', '', '', '-butted', '-butted', '-under', '-let-in', '-bench', '-molded', '-solid', '-unlike', '-unlike', '-unlike-butted', '-unlike-under', '-unlike-let-in', '-unlike-bench', '-unlike-molded'), crown: fc.integer({ min: 0, max: 5 }), through: fc.constantFrom('north-south', 'east-west'),
     crossings: fc.uniqueArray(fc.record({ up: fc.constantFrom('1', '2'), level: fc.constantFrom('A', 'B'), which: fc.boolean() }), { maxLength: 2, selector: ({ up, level }) => level + up }),
-    laying,
-}).map(made => {
+    laying, ring: fc.oneof({ weight: 5, arbitrary: fc.constant(undefined) }, { weight: 1, arbitrary: ring }),
+}).map(({ ring: standing, ...drawn }) => {
+    // where a ring stands, what is drawn of its lines themselves says nothing
+    const made = standing ? { ...drawn, north: shared(standing.north), east: shared(standing.east), lines: drawn.lines.filter(({ name }) => !RING.has(name)), crossings: [] } : drawn;
     const { room: { shape, walls, diagonal }, through, lines, around, half, longest, depths } = made, splices = longest ? 'on-crossings' : 'never';
     const isUnlike = made.kind.includes('unlike'), beams = (deep: boolean, alike = false): string => `${deep ? 'deep' : 'low'}${alike ? made.kind.replace('-unlike', '') : made.kind}`;
     const spacing = ({ count, shares }: Division, side: string, whole: number): string =>
@@ -152,6 +161,7 @@ export const randomCeilings: fc.Arbitrary<RandomCeiling> = fc.record({
                     ...isUnlike && typeof other === 'number' && (upright || level) ? [`other-side ${(upright ? ['west', 'east'] : ['north', 'south'])[other]!}`] : [], ...dies ? ['meets dies-into'] : [],
                 ].join('; ')} }`;
             }),
+            ...standing ? [...RING].map((name, i) => `  line ${name} { ${i < 2 ? 'from A; until B' : 'from 1; until 2'}${standing.deep ? `; beams ${beams(!made.deep)}` : ''} }`) : [],
             ...made.crossings.filter(({ up, level }) => grid.includes(up) && grid.includes(level)).map(({ up, level, which }) => `  crossing ${level}${up} { through ${which ? up : level} }`),
             '}', '',
         ].join('\n'),
