@@ -2,6 +2,7 @@ import { isSimple, twiceArea } from '../plane/polygon.ts';
 import { carriersOf, type WallCarrier } from './carriers.ts';
 import { cofferLoops } from './coffer-walks.ts';
 import { cofferOf, coffersAlong, edgesByFlank, numberedCoffers } from './coffers.ts';
+import { cornersOutside } from './corners-outside.ts';
 import { crowdedCorners } from './crowded-corners.ts';
 import { brokenStretches, facelessIn, turnedIn, withTurned } from './faceless.ts';
 import { flankWalks } from './flank-walks.ts';
@@ -58,7 +59,8 @@ export function arrange(plan: Plan, { like, met = meet(plan) }: { readonly like?
     if (troubles.length > 0) return nothing(troubles);
 
     const coffers = numberedCoffers(loops);
-    if (!like) crowdedCorners(coffers, plan.trims ?? [], unit, troubles);
+    if (!like) cornersOutside(coffers, unit, troubles);
+    if (!like && troubles.length === 0) crowdedCorners(coffers, plan.trims ?? [], unit, troubles);
     if (troubles.length > 0) return nothing(troubles);
     const stretches = brokenStretches(walks, faceless), turned = like?.turned ?? turnedIn(stretches, unit);
     const runs = splicedStretches(withTurned(stretches, turned), plan, unit).flatMap(sideRunOf), edges = edgesByFlank(coffers);

@@ -18,6 +18,10 @@ export interface WalkedEdge {
     readonly line: Line;
     readonly from: Point; readonly to: Point;
 }
+/** The line that it is a face of, where it is one. */
+export function nameOfLine({ flanks }: WalkedEdge): string | undefined {
+    return flanks.find(({ of }) => of.kind === 'line')?.of.name;
+}
 export type CofferLoop = readonly WalkedEdge[];
 /** `round`: every flank that the loop goes by, also where that has no face. */
 export interface WalkedLoop { readonly edges: CofferLoop; readonly round: readonly Flank[] }

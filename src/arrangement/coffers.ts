@@ -1,5 +1,5 @@
 import { directionOf } from '../plane/line.ts';
-import { cornerAngles, extentOf, placeIn, twiceArea, type Extent } from '../plane/polygon.ts';
+import { cornerAngles, extentOf, placeIn, touch, twiceArea, type Extent, type Polygon } from '../plane/polygon.ts';
 import { distance, reach, type Point } from '../plane/point.ts';
 import type { Flank } from './carriers.ts';
 import type { CofferLoop, WalkedEdge, WalkedLoop } from './coffer-walks.ts';
@@ -25,14 +25,20 @@ export function numberedCoffers(loops: readonly WalkedLoop[]): WalkedCoffer[] {
     });
     const outer = measured.filter(({ area }) => area > 0n), inner = measured.filter(({ area }) => area < 0n);
     const holes = new Map<CofferLoop, typeof measured>();
+    const bySize = outer.toSorted((a, b) => (a.area < b.area ? -1 : 1));
     for (const hole of inner) {
-        const about = outer.filter(({ corners }) => placeIn(corners, hole.corners[0]!) === 'inside').sort((a, b) => (a.area < b.area ? -1 : 1))[0];
+        // a corner of it may stick out: then it is told, see corners-outside.ts
+        const about = bySize.find(({ corners }) => hole.corners.some(corner => placeIn(corners, corner) === 'inside')) ?? bySize.find(({ corners }) => areInEachOther(corners, hole.corners));
         if (about) holes.set(about.loop, [...holes.get(about.loop) ?? [], hole]);
     }
     return inRows(outer).map(({ loop, round }, i) => {
         const own = holes.get(loop) ?? [];
         return { number: i + 1, outer: loop, holes: own.map(hole => hole.loop), round, roundHoles: own.map(hole => hole.round) };
     });
+}
+
+function areInEachOther(one: Polygon, other: Polygon): boolean {
+    return one.some((a, i) => other.some((c, k) => touch(a, one[(i + 1) % one.length]!, c, other[(k + 1) % other.length]!)));
 }
 
 /**

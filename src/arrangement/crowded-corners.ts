@@ -1,6 +1,6 @@
 import { crossing, directionOf, distanceFrom, offset, turn } from '../plane/line.ts';
 import { lengthOf, reach } from '../plane/point.ts';
-import type { WalkedEdge } from './coffer-walks.ts';
+import { nameOfLine, type WalkedEdge } from './coffer-walks.ts';
 import type { WalkedCoffer } from './coffers.ts';
 import { ROUNDING } from './faceless.ts';
 import type { Trim } from './plan.ts';
@@ -67,8 +67,4 @@ function isSquare({ line: { a, b } }: WalkedEdge, { line }: WalkedEdge): boolean
 function isBeside({ line, from, to }: WalkedEdge, point: WalkedEdge['from']): boolean {
     const way = directionOf(line), at = reach(from, point, way);
     return at > 0 && at < reach(from, to, way);
-}
-
-function nameOfLine({ flanks }: WalkedEdge): string | undefined {
-    return flanks.find(({ of }) => of.kind === 'line')?.of.name;
 }

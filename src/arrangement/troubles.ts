@@ -19,6 +19,8 @@ export type Trouble =
     | { readonly kind: 'in-the-way'; readonly on: string; readonly between: readonly [string, string]; readonly by: Ticks }
     /** On its way it lies over a corner of the wall, or of what runs along it. `by`: how far, square to the line. */
     | { readonly kind: 'grazes'; readonly line: string; readonly wall: string; readonly by: Ticks }
+    /** It meets another line in a corner that sticks out through a wall, or through what runs along it. `by`: how far, square to that. */
+    | { readonly kind: 'sticks-out'; readonly line: string; readonly other: string; readonly through: string; readonly by: Ticks }
     /** It leaves so little to an outside corner of a coffer that trims round it and along the line are in each other. */
     | { readonly kind: 'crowds'; readonly line: string; readonly wall: string; readonly leaves: Ticks; readonly wants: Ticks }
     /** It leaves its coffer an edge that is shorter than what the miters of the trim on it take. `along`: the wall or line of that edge. */

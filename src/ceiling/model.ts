@@ -205,10 +205,11 @@ export interface Arranged {
 
 /**
  * Why a line cannot run: it lies along what it should end at, passes the end of it, goes through a wall or into a corner of it, or its
- * end has no whole face to stand against.
+ * end has no whole face to stand against, or a corner of it and another line is outside of the room.
  */
 type Astray =
     | { readonly kind: 'grazes' | 'on-a-wall'; readonly to: string; readonly by: Ticks }
+    | { readonly kind: 'sticks-out'; readonly to: string; readonly other: string; readonly by: Ticks }
     | { readonly kind: 'crowds' | 'shortens'; readonly to: string; readonly leaves: Ticks; readonly wants: Ticks }
     | { readonly kind: 'never-gets-there' | 'misses' | 'leaves-the-room'; readonly to: string }
     | { readonly kind: 'in-the-way'; readonly on: string; readonly other: string; readonly by: Ticks }

@@ -15,7 +15,8 @@ export const lineGoesNowhere = defineRule({
 A line needs something to end at on either end, with a whole face to stand against: a wall, a band, a half beam, the side
 of a line that runs across there. It may not run through a wall, and it may not be deeper than the line or the half beam that it
 ends at. And it has to stay far enough from a corner that juts into the room, of a chimney breast or a bay, that the trim goes around it,
-and from a corner of two walls that the trim between its end and that corner is longer than its miters take.
+and from a corner of two walls that the trim between its end and that corner is longer than its miters take. Where two lines end
+at each other, as in a ring, their corner stays within the room.
 
 A line that stands 1' 6" from the west wall runs north-south, as line 1 does: it never reaches it. Let it stop at line A, which
 runs across.`,
@@ -42,6 +43,7 @@ function wordsOf(why: Extract<Trouble, { kind: 'line-goes-nowhere' }>['why'], si
         case 'leaves-the-room': return `runs through ${named(why.to)}, out of the room. Give where it begins and stops: \`from\`, \`until\`.`;
         case 'on-a-wall': return `stands on the line of ${named(why.to)}: half of it would end there, and half run on beside it. Move it by half its width, ${size(why.by)}, or more, so that one wall has all of its end.`;
         case 'grazes': return `runs into the corner of wall ${why.to}, or what runs along it there, by ${size(why.by)}. Move it by that, or let it stop at that wall: \`from\`, \`until\`.`;
+        case 'sticks-out': return `meets ${named(why.other)} in a corner that sticks out through ${named(why.to)}, or through what runs along it, by ${size(why.by)}. Move one of them, or both, farther into the room.`;
         case 'crowds': return `leaves ${size(why.leaves)} to the corner of ${named(why.to)}, and the trims along the line and around that corner need ${size(why.wants)}. Move it, or let it stop at that wall: \`from\`, \`until\`.`;
         case 'shortens': return `leaves ${size(why.leaves)} of an edge along ${named(why.to)}, and the miters of the trim on it take ${size(why.wants)}. Move it, so that it ends farther from the corner.`;
         case 'deeper-than-its-end': return `is ${size(why.deep)} deep and ends at ${named(why.to)}, which is ${size(why.has)} deep: its underside would hang below. Make ${named(why.to)} as deep, or deeper.`;
