@@ -58,8 +58,8 @@ export function arrange(plan: Plan, { like, met = meet(plan) }: { readonly like?
     if (troubles.length === 0) grazingTroubles(meetings.runs, walls, unit, troubles);
     if (troubles.length > 0) return nothing(troubles);
 
-    const coffers = numberedCoffers(loops);
-    if (!like) cornersOutside(coffers, unit, troubles);
+    const coffers = numberedCoffers(loops, troubles);
+    if (!like && troubles.length === 0) cornersOutside(coffers, unit, troubles);
     if (!like && troubles.length === 0) crowdedCorners(coffers, plan.trims ?? [], unit, troubles);
     if (troubles.length > 0) return nothing(troubles);
     const stretches = brokenStretches(walks, faceless), turned = like?.turned ?? turnedIn(stretches, unit);

@@ -2,10 +2,11 @@ import { directionOf } from '../plane/line.ts';
 import { cornerAngles, extentOf, placeIn, touch, twiceArea, type Extent, type Polygon } from '../plane/polygon.ts';
 import { distance, reach, type Point } from '../plane/point.ts';
 import type { Flank } from './carriers.ts';
-import type { CofferLoop, WalkedEdge, WalkedLoop } from './coffer-walks.ts';
+import { nameOfLine, type CofferLoop, type WalkedEdge, type WalkedLoop } from './coffer-walks.ts';
 import { compassOf } from './compass.ts';
 import type { Coffer, CofferEdge } from './model.ts';
 import type { Stretch } from './piece.ts';
+import type { Trouble } from './troubles.ts';
 import { tickPoint, type Unit } from './unit.ts';
 
 /** A coffer's loops in units: round it, and round what stands free in it. */
@@ -17,8 +18,8 @@ export interface WalkedCoffer {
     readonly roundHoles: readonly (readonly Flank[])[];
 }
 
-/** Loops that are walked clockwise are coffers; those walked the other way go round what stands free in the smallest coffer about them. */
-export function numberedCoffers(loops: readonly WalkedLoop[]): WalkedCoffer[] {
+/** Loops that are walked clockwise are coffers; those walked the other way go round what stands free in the smallest coffer about them, which there has to be. */
+export function numberedCoffers(loops: readonly WalkedLoop[], troubles: Trouble[]): WalkedCoffer[] {
     const measured = loops.map(({ edges: loop, round }) => {
         const corners = loop.map(edge => edge.from);
         return { loop, round, corners, area: twiceArea(corners), extent: extentOf(corners) };
@@ -29,6 +30,8 @@ export function numberedCoffers(loops: readonly WalkedLoop[]): WalkedCoffer[] {
     for (const hole of inner) {
         // a corner of it may stick out: then it is told, see corners-outside.ts
         const about = bySize.find(({ corners }) => hole.corners.some(corner => placeIn(corners, corner) === 'inside')) ?? bySize.find(({ corners }) => areInEachOther(corners, hole.corners));
+        const line = hole.loop.map(nameOfLine).find(name => name !== undefined);
+        if (!about && line !== undefined) troubles.push({ kind: 'outside', line });
         if (about) holes.set(about.loop, [...holes.get(about.loop) ?? [], hole]);
     }
     return inRows(outer).map(({ loop, round }, i) => {

@@ -21,6 +21,8 @@ export type Trouble =
     | { readonly kind: 'grazes'; readonly line: string; readonly wall: string; readonly by: Ticks }
     /** It meets another line in a corner that sticks out through a wall, or through what runs along it. `by`: how far, square to that. */
     | { readonly kind: 'sticks-out'; readonly line: string; readonly other: string; readonly through: string; readonly by: Ticks }
+    /** With lines that it ends at, and that end at it: none of them comes to a wall. */
+    | { readonly kind: 'outside'; readonly line: string }
     /** It leaves so little to an outside corner of a coffer that trims round it and along the line are in each other. */
     | { readonly kind: 'crowds'; readonly line: string; readonly wall: string; readonly leaves: Ticks; readonly wants: Ticks }
     /** It leaves its coffer an edge that is shorter than what the miters of the trim on it take. `along`: the wall or line of that edge. */

@@ -209,6 +209,7 @@ export interface Arranged {
  */
 type Astray =
     | { readonly kind: 'grazes' | 'on-a-wall'; readonly to: string; readonly by: Ticks }
+    | { readonly kind: 'outside' }
     | { readonly kind: 'sticks-out'; readonly to: string; readonly other: string; readonly by: Ticks }
     | { readonly kind: 'crowds' | 'shortens'; readonly to: string; readonly leaves: Ticks; readonly wants: Ticks }
     | { readonly kind: 'never-gets-there' | 'misses' | 'leaves-the-room'; readonly to: string }

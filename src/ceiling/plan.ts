@@ -229,6 +229,7 @@ export function arrangementTroubles({ troubles }: Pick<Arrangement, 'troubles'>,
             }];
             case 'grazes': return [{ kind: 'line-goes-nowhere', line: trouble.line, why: { kind: trouble.kind, to: trouble.wall, by: trouble.by }, at: ofLine(trouble.line) }];
             case 'sticks-out': return [{ kind: 'line-goes-nowhere', line: trouble.line, why: { kind: trouble.kind, to: trouble.through, other: trouble.other, by: trouble.by }, at: ofLine(trouble.line) }];
+            case 'outside': return [{ kind: 'line-goes-nowhere', line: trouble.line, why: { kind: trouble.kind }, at: ofLine(trouble.line) }];
             case 'crowds': return [{ kind: 'line-goes-nowhere', line: trouble.line, why: { kind: trouble.kind, to: trouble.wall, leaves: trouble.leaves, wants: trouble.wants }, at: ofLine(trouble.line) }];
             case 'shortens': return [{ kind: 'line-goes-nowhere', line: trouble.line, why: { kind: trouble.kind, to: trouble.along, leaves: trouble.leaves, wants: trouble.wants }, at: ofLine(trouble.line) }];
             case 'deeper-than-its-end': return [{ kind: 'line-goes-nowhere', line: trouble.line, why: { kind: trouble.kind, to: trouble.at, deep: trouble.deep, has: trouble.has }, at: around[trouble.at]?.perimeter.kind.at ?? ofLine(trouble.line) }];

@@ -23,7 +23,7 @@ export function causesOf(piece: Piece, { form, seat, part }: Place, step: Ticks)
     compare('length', is.along, form.along);
     compare('width', lies ? is.across : is.high, lies ? form.across : form.high);
     compare('thickness', lies ? is.high : is.across, lies ? form.high : form.across);
-    causes.push(...miters(piece, { form, seat }), ...rabbets(piece, form.rabbet));
+    causes.push(...miters(piece, is, { form, seat }), ...rabbets(piece, form.rabbet));
     return causes.length > 0 ? causes : face(piece, is, step);
 }
 
@@ -33,10 +33,12 @@ export function lacksHand(piece: Piece): boolean {
 }
 
 /** Which ends the saw miters, at what angle, and which of them it is. */
-function miters(piece: Piece, { form, seat }: Pick<Place, 'form' | 'seat'>): Cause[] {
+function miters(piece: Piece, as: Place['form'], { form, seat }: Pick<Place, 'form' | 'seat'>): Cause[] {
     if (lacksHand(piece)) return [{ what: 'hand', is: null }];
-    const is = endsAsHung(piece, seat).map(degreesOf) as [number, number];
-    const wanted = form.off.map(take => Math.atan2(take, form.across) * 180 / Math.PI) as [number, number];
+    const leaning = (take: Ticks): number => Math.atan2(take, form.across) * 180 / Math.PI;
+    // a coped end is mitered at the saw, and what stands is what the cope leaves of that
+    const is = endsAsHung(piece, seat).map((end, i) => end.cut === 'coped' ? leaning(as.off[i]!) : degreesOf(end)) as [number, number];
+    const wanted = form.off.map(leaning) as [number, number];
     const near = (a: number, b: number): boolean => Math.abs(a - b) < 0.01;
     if (near(is[0], wanted[0]) && near(is[1], wanted[1])) return [];
     if (near(is[0], wanted[1]) && near(is[1], wanted[0])) return [{ what: 'hand', is: piece.hand }];

@@ -44,6 +44,7 @@ function wordsOf(why: Extract<Trouble, { kind: 'line-goes-nowhere' }>['why'], si
         case 'on-a-wall': return `stands on the line of ${named(why.to)}: half of it would end there, and half run on beside it. Move it by half its width, ${size(why.by)}, or more, so that one wall has all of its end.`;
         case 'grazes': return `runs into the corner of wall ${why.to}, or what runs along it there, by ${size(why.by)}. Move it by that, or let it stop at that wall: \`from\`, \`until\`.`;
         case 'sticks-out': return `meets ${named(why.other)} in a corner that sticks out through ${named(why.to)}, or through what runs along it, by ${size(why.by)}. Move one of them, or both, farther into the room.`;
+        case 'outside': return 'stands outside of the room, with the lines that it ends at. Move them in.';
         case 'crowds': return `leaves ${size(why.leaves)} to the corner of ${named(why.to)}, and the trims along the line and around that corner need ${size(why.wants)}. Move it, or let it stop at that wall: \`from\`, \`until\`.`;
         case 'shortens': return `leaves ${size(why.leaves)} of an edge along ${named(why.to)}, and the miters of the trim on it take ${size(why.wants)}. Move it, so that it ends farther from the corner.`;
         case 'deeper-than-its-end': return `is ${size(why.deep)} deep and ends at ${named(why.to)}, which is ${size(why.has)} deep: its underside would hang below. Make ${named(why.to)} as deep, or deeper.`;

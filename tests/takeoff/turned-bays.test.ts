@@ -43,6 +43,16 @@ describe('round the bay', () => {
     });
 });
 
+test('a coped piece that is too long is that and no more: its angle at the saw is not the one at which it stands', () => {
+    const ceiling = ceilings.get('falling')!, off = takeOff(ceiling), coped = off.pieces.filter(({ part, ends }) => part === 'trim' && ends.some(({ cut }) => cut === 'coped'));
+    expect(coped.length).toBeGreaterThan(3);
+    for (const piece of coped) {
+        const long = { ...piece, cutBack: piece.cutBack + INCH / 4, cutFace: piece.cutFace + INCH / 4 };
+        const faults = dryFit(ceiling, { ...off, pieces: off.pieces.map(one => (one === piece ? long : one)) }).faults.filter(fault => fault.kind === 'misfit' && fault.piece.id === piece.id);
+        expect(faults.map(fault => fault.kind === 'misfit' && fault.causes.map(({ what }) => what))).toEqual([['length']]);
+    }
+});
+
 test('in a corner narrower than square the trim that is not coped is cut along what the other stands against', () => {
     const own = piecesOf('falling').filter(({ part, ends }) => part === 'trim' && ends.some(({ how }) => how === 'dies'));
     expect(own.length).toBeGreaterThan(0);
