@@ -18,7 +18,7 @@ export interface WalkedCoffer {
     readonly roundHoles: readonly (readonly Flank[])[];
 }
 
-/** Loops that are walked clockwise are coffers; those walked the other way go round what stands free in the smallest coffer about them, which there has to be. */
+/** Loops that are walked clockwise are coffers; those walked the other way go round what is free in the smallest coffer about them, there has to be one. */
 export function numberedCoffers(loops: readonly WalkedLoop[], troubles: Trouble[]): WalkedCoffer[] {
     const measured = loops.map(({ edges: loop, round }) => {
         const corners = loop.map(edge => edge.from);

@@ -19,7 +19,8 @@ export function cornersOutside(coffers: readonly WalkedCoffer[], unit: Unit, tro
             if (line === undefined || other === undefined || turn(before.line, after.line) >= 0) return;
             for (const edge of edges) {
                 const beyond = 0 - distanceFrom(edge.line, after.from);
-                if (edge === before || edge === after || beyond <= near || !(isThrough(before, before.from, edge) || isThrough(after, after.to, edge))) continue;
+                if (edge === before || edge === after || beyond <= near) continue;
+                if (!isThrough(before, before.from, edge) && !isThrough(after, after.to, edge)) continue;
                 troubles.push({ kind: 'sticks-out', line, other, through: edge.flanks[0]!.of.name, by: Math.ceil(beyond / unit.perTick) });
             }
         });

@@ -112,8 +112,8 @@ const line = fc.record({
 });
 /** Four lines that stop at each other, and what is free around them is one coffer, or many where other lines come to them. */
 const ring = fc.record({
-    north: fc.uniqueArray(fc.integer({ min: 1, max: 8 }), { minLength: 2, maxLength: 2 }), east: fc.uniqueArray(fc.integer({ min: 1, max: 8 }), { minLength: 2, maxLength: 2 }),
-    deep: fc.boolean(),
+    north: fc.uniqueArray(fc.integer({ min: 1, max: 8 }), { minLength: 2, maxLength: 2 }),
+    east: fc.uniqueArray(fc.integer({ min: 1, max: 8 }), { minLength: 2, maxLength: 2 }), deep: fc.boolean(),
 });
 const shared = (ninths: readonly number[]): Division => ({ count: 0, shares: [...ninths].sort((x, y) => x - y).map(ninth => ninth / 9) });
 const laying = fc.constantFrom('', '', '', '', 'lay-north-south split', 'lay-north-south fanned', 'lay-east-west fanned', 'lay-north-south falling\n    lay-east-west rising');
@@ -128,7 +128,8 @@ export const randomCeilings: fc.Arbitrary<RandomCeiling> = fc.record({
     laying, ring: fc.oneof({ weight: 5, arbitrary: fc.constant(undefined) }, { weight: 1, arbitrary: ring }),
 }).map(({ ring: standing, ...drawn }) => {
     // where a ring stands, what is drawn of its lines themselves says nothing
-    const made = standing ? { ...drawn, north: shared(standing.north), east: shared(standing.east), lines: drawn.lines.filter(({ name }) => !RING.has(name)), crossings: [] } : drawn;
+    const others = drawn.lines.filter(({ name }) => !RING.has(name));
+    const made = standing ? { ...drawn, north: shared(standing.north), east: shared(standing.east), lines: others, crossings: [] } : drawn;
     const { room: { shape, walls, diagonal }, through, lines, around, half, longest, depths } = made, splices = longest ? 'on-crossings' : 'never';
     const isUnlike = made.kind.includes('unlike'), beams = (deep: boolean, alike = false): string => `${deep ? 'deep' : 'low'}${alike ? made.kind.replace('-unlike', '') : made.kind}`;
     const spacing = ({ count, shares }: Division, side: string, whole: number): string =>
