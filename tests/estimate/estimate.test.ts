@@ -62,6 +62,10 @@ test('what is added, line by line: contingency, overhead, profit, the minimum ch
     expect([estimate.sums.cost, estimate.sums.price, estimate.sums.total].map(sum => sum.valueOf())).toEqual([1176, 1500, 1605]);
 });
 
+test.each([[999, []], [1000, []], [1001, ['minimum']]] as const)('a minimum charge of %d beside a price of 1000', (least, kinds) => {
+    expect(bidOn('1000', { minimum: dollars(least) }).additions.map(({ kind }) => kind)).toEqual(['allowance', ...kinds]);
+});
+
 test('hours from feet: published rates of trim work', () => {
     // common practice, no source: three people, eight hours, 200 ft of crown are 8.33 ft a man-hour, so 452 ft take 54.24
     const rate = new Rational(3 * 8 * 60).div(200).div(TICKS_PER_FOOT);
