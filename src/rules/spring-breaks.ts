@@ -3,7 +3,7 @@ import { closingPieces } from '../putup/closing/pieces.ts';
 import type { Closing } from '../takeoff/closing/pieces.ts';
 import { waysIn, type Spring } from '../takeoff/closing/ways.ts';
 import { roundUp } from '../quantity/round.ts';
-import { TICKS_PER_INCH } from '../quantity/ticks.ts';
+import { TICKS_PER_INCH, TICKS_PER_MM } from '../quantity/ticks.ts';
 import { bandSaid, bottomSaid } from '../takeoff/closing/said.ts';
 import { defineRule } from './rule.ts';
 import { bottomsNamed } from './support/closing-words.ts';
@@ -42,11 +42,12 @@ strain 1 %). Try it on a scrap of the same board, with hands and faces out of it
             for (const own of grouped(sprung, ({ bottom }) => bottom.closing!.at.uri + JSON.stringify(bottom.closing!.at.range)).values()) {
                 const worst = [...own].sort((a, b) => b.ofBreaking - a.ofBreaking)[0]!, { ofBreaking, force, least, species, closing: { piece } } = worst;
                 const size = sizesOf(job), share = Math.round(ofBreaking * 100), breaks = ofBreaking > 1;
+                const shortest = roundUp(least, job.show.value === 'millimeters' ? 10 * TICKS_PER_MM : TICKS_PER_INCH / 2);
                 report({
                     ...wordsOf(worst.bottom.closing!), severity: breaks ? 'error' : 'warning',
                     message: `The bottom of ${bottomsNamed([piece])}, ${size(piece.cutOverall)} long, ${breaks ? 'would break' : 'is strained too far'} when it is sprung in: `
                         + `${share} % of the strain that ${species} breaks at, half of which is the most it should have, and some ${forceWords(force, job.show.value)} in its middle. `
-                        + `About ${size(roundUp(least, TICKS_PER_INCH / 2))} is the shortest that may be sprung. Open its slots to the back instead.${othersWords(own.map(({ closing }) => closing))}`,
+                        + `About ${size(shortest)} is the shortest that may be sprung. Open its slots to the back instead.${othersWords(own.map(({ closing }) => closing))}`,
                     fixes: replacing(worst.bottom.closing, 'slots-opened', 'Open the slots to the back'),
                 });
             }
