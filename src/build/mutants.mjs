@@ -38,7 +38,7 @@ const ROOMS = {
     takeoff: [
         [...inTakeoff(
             'parts', 'example', 'sections', 'kinds-of-beams', 'half-beams', 'consumables', 'names-and-ends', 'spacer-starts', 'weight', 'work-words', 'whole-lists', 'rows', 'pooled', 'worked', 'worked-variants',
-            'holding', 'moldings', 'panels', 'timbers', 'turned-bays', 'askew', 'unlike-flanks', 'dies-under-sides', 'wall-splices', 'side-splices', 'short-strips', 'molding-at-corner',
+            'holding', 'moldings', 'panels', 'timbers', 'turned-bays', 'askew', 'unlike-flanks', 'dies-under-sides', 'wall-splices', 'side-splices', 'short-strips', 'molding-at-corner', 'piece-tables',
         ), ...inClosing('bending', 'least', 'said', 'ways'), 'tests/cutting/as-cut.test.ts'],
         ['tests/takeoff', 'tests/dryfit', 'tests/rules', 'tests/cutting', ...READERS],
     ],

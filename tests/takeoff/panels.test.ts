@@ -60,6 +60,10 @@ function of(name: string): readonly Piece[] {
 const told = ({ id, cutBack, width }: Piece): string => `${id.slice(id.indexOf('.') + 1)} ${printInches(cutBack)} x ${printInches(width)}`;
 
 describe('panels over the coffers', () => {
+    test('are named by their coffers, and where they come in several by their letters', () => {
+        expect(of('usual').map(({ where }) => where).slice(0, 2)).toEqual(['over coffer 1', 'over coffer 2']);
+        expect(of('seamed').map(({ where }) => where).slice(0, 2)).toEqual(['over coffer 1, piece a', 'over coffer 1, piece b']);
+    });
     test('reach from middle to middle of the beams, less what is left open', () => {
         // (143 - 14) / 3 = 43: middles at 46 1/2 and 96 1/2; 48" is the middle of 96". 46 1/2 - 3/16 = 46 5/16; between: 50 - 1/8
         expect(of('usual').map(told)).toEqual([

@@ -61,6 +61,11 @@ test('a shorter one stands in the middle of its place, an odd tick nearer to its
     const { corners, box, why } = find('long');
     expect([corners.map(({ x }) => x), box.west, box.east, corners.map(({ y }) => y)]).toEqual([[1, 101, 101, 1], 1, 101, [0, 0, 20, 20]]);
     expect(why.terms.map(({ what, times, ticks }) => [what, times * ticks])).toEqual([['sample', 103], ['pooled at one stop', -3]]);
+    // the same from north to south, and askew: 3 of 5 each way of 4 east and 3 south
+    const upright = pooled([cleat('a', 100), cleat('b', 102, { corners: [{ x: 50, y: 0 }, { x: 50, y: 102 }, { x: 30, y: 102 }, { x: 30, y: 0 }] })], { poolHidden: of('cleat') }, () => beams(1))[1]!;
+    expect([upright.corners.map(({ x, y }) => [x, y]), upright.box.north, upright.box.south, upright.box.west]).toEqual([[[50, 1], [50, 101], [30, 101], [30, 1]], 1, 101, 30]);
+    const askew = pooled([cleat('a', 90), cleat('b', 100, { corners: [{ x: 0, y: 0 }, { x: 80, y: 60 }, { x: 74, y: 68 }, { x: -6, y: 8 }] })], { poolHidden: given({ slack: 10, of: new Set<Part>(['cleat']) }) }, () => beams(1))[1]!;
+    expect(askew.corners.map(({ x, y }) => [x, y])).toEqual([[4, 3], [76, 57], [70, 65], [-2, 11]]);
     expect(find('low').box).toEqual({ west: 0, east: 5, north: 0, south: 5, top: 10, foot: 60 });
     expect(pooled(all, {}, () => beams(1))).toBe(all);
 });

@@ -9,6 +9,8 @@ import { cutTo } from '../dryfit/ceilings.ts';
 import { exampleRoom } from '../support/example-room.ts';
 import { jobBuilder } from '../support/job-builder.ts';
 import { runs } from '../support/full.ts';
+import { layoutsOf } from '../support/layouts-of.ts';
+import { PLAIN_BEAM } from '../support/plain-beam.ts';
 
 /** Rooms of every kind, with residue of every kind, with and without band and press, at the steps that tapes have. */
 const STEPS = { '1/16"': inches('1/16'), '1/32"': inches('1/32'), '1 mm': millimeters(1), '0.5 mm': millimeters('0.5') };
@@ -86,5 +88,38 @@ describe('what hangs in a beam or under it, and timbers, are in no row', () => {
     });
     test('timbers that run through or are cut between', () => {
         expect(partsOf({}, { blocking: null, spacers: null, sides: undefined, cleats: null, bottom: undefined, trim: null, solid: { stock: fir } })).toEqual({ inRows: ['band'], listed: ['band', 'timber'] });
+    });
+});
+
+describe('lines that end at other lines, or die into a half beam at one end', async () => {
+    const layouts = await layoutsOf(`${PLAIN_BEAM}
+profile low like plain { sides { stock six } }
+room tees {
+  wall north 12'
+  wall east 13' 3"
+  grid { lines-north 4', 8'; lines-east 4', 9'; beams plain; through north-south; perimeter { kind none } }
+  line A { until 2 }
+}
+room one-wall {
+  wall north 12'
+  wall east 9' { perimeter { kind half-beam; width 3" } }
+  wall south 12'
+  wall west 9'
+  grid { coffers-north 1; coffers-east 2; beams plain; through east-west; perimeter { kind none } }
+  line A { beams low }
+}
+`);
+    const rowsNamed = (name: string) => {
+        const { ceiling } = layouts.find(({ room }) => room.name === name)!, { pieces } = takeOff(ceiling!);
+        expect(rowsOff(ceiling!, pieces)).toEqual([]);
+        return rowsOf(ceiling!, pieces).filter(row => row.pieces[0]!.line === 'A').map(({ part, pieces: own, ...rest }) =>
+            `${part} of ${own.length}: ${[rest.sum, rest.room, rest.longer, rest.shorter].map(ticks => printInches(ticks)).join(' ')}`);
+    };
+    test('line A in two bays, up to the edge of line 2: 96" less 2 3/4"', () => {
+        // line 2 may stand half a mark off for each of three coffers, 3/64"; each of two may be cut a mark short, and a mark is left over that no coffer takes; blocking stays 1/8" clear at both ends of either
+        expect(rowsNamed('tees')).toEqual(['blocking of 2: 93 1/4" 93 1/4" 3/64" 41/64"', 'bottom of 2: 93 1/4" 93 1/4" 3/64" 9/64"']);
+    });
+    test('line A runs to the half beam of 3 3/4" along the east wall, and its blocking stays 1/8" clear of both ends', () => {
+        expect(rowsNamed('one-wall')).toEqual(['blocking of 1: 140" 140 1/4" 0" 9/32"', 'bottom of 1: 140 1/4" 140 1/4" 0" 1/32"']);
     });
 });

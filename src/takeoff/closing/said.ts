@@ -17,9 +17,9 @@ export function bottomSaid(bottom: Pick<Piece, 'line' | 'on'>, ceiling: Ceiling)
     return carrierOf(bottom, ceiling).section.profile.bottom!;
 }
 
-/** And of how their closing pieces get in; undefined: nothing. */
-export function closingSaid(piece: Pick<Piece, 'line' | 'on'>, ceiling: Ceiling): BottomSaid['closing'] {
-    return bottomSaid(piece, ceiling).closing;
+/** And of how their closing pieces get in; undefined: nothing, or the piece is no bottom, of which alone a way in is said. */
+export function closingSaid(piece: Pick<Piece, 'part' | 'line' | 'on'>, ceiling: Ceiling): BottomSaid['closing'] {
+    return piece.part === 'bottom' ? bottomSaid(piece, ceiling).closing : undefined;
 }
 
 /** Whether the text has some band up before some bottom; nobody saying anything, bands go up last. */

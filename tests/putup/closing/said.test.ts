@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Ceiling } from '../../../src/ceiling/model.ts';
 import { putUp } from '../../../src/putup/put-up.ts';
+import { bandSaid } from '../../../src/takeoff/closing/said.ts';
 import { takeOffOf } from '../../../src/takeoff/take-off.ts';
 import { layoutsOf } from '../../support/layouts-of.ts';
 import { roomText } from './room.ts';
@@ -50,6 +51,13 @@ describe('what is said of closing pieces changes their work, and of nothing else
     it('with the band up first those at the walls close too', async () => {
         const words = { bottom: '; closing slots-opened', more: '  put-up { order band before bottoms }\n' };
         expect(machiningOf(await ceilingOf(words), 'bottom-A-1')).toBe('slots for 2 #10 biscuits in the east end, opened to the back');
+    });
+    it.each<[string, 'first' | undefined]>([
+        ['band before bottoms', 'first'], ['bottoms after band', 'first'], ['band before line-A', 'first'], ['line-A after wall-north', 'first'], ['wall-east before bottoms', 'first'],
+        ['bottoms before band', undefined], ['band after bottoms', undefined], ['band before trim', undefined], ['trim after band', undefined], ['sides before bottoms', undefined],
+        ['bottoms after sides', undefined],
+    ])('the band is up first where some of it is to be before some bottom: order %s', async (order, band) => {
+        expect(bandSaid((await ceilingOf({ more: `  put-up { order ${order} }\n` })).room).band).toBe(band);
     });
 });
 
