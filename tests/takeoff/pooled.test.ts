@@ -5,6 +5,10 @@ import type { Part } from '../../src/job/part.ts';
 import type { EndCut, Piece } from '../../src/takeoff/model.ts';
 import { isPooled, pooled, shorterBy } from '../../src/takeoff/pooled.ts';
 import { given, piece, stock } from '../cutting/samples.ts';
+import { printInches } from '../../src/quantity/print-length.ts';
+import { takeOff } from '../../src/takeoff/take-off.ts';
+import { layoutsOf } from '../support/layouts-of.ts';
+import { PLAIN_BEAM } from '../support/plain-beam.ts';
 import { runs } from '../support/full.ts';
 
 /** How few lengths hidden pieces are cut to. That they go together as before is held by the dry fit's test of the same name. */
@@ -68,4 +72,21 @@ test('a shorter one stands in the middle of its place, an odd tick nearer to its
     expect(askew.corners.map(({ x, y }) => [x, y])).toEqual([[4, 3], [76, 57], [70, 65], [-2, 11]]);
     expect(find('low').box).toEqual({ west: 0, east: 5, north: 0, south: 5, top: 10, foot: 60 });
     expect(pooled(all, {}, () => beams(1))).toBe(all);
+});
+
+test('in a room every line says by its own detail what of it may be pooled', async () => {
+    // Beside lines 1 and 2 there are 32 1/2", 29 1/2" and 32" from north to south; the cleats of line 1 are as long as their sides, those of line 2 1/4" shorter
+    // at either end: 32 + 3/4 - 2 x 1/4 = 32 1/4", to which those of 32 1/2 + 3/4 - 2 x 1/4 are cut as well
+    const [layout] = await layoutsOf(`${PLAIN_BEAM.replace('edition 1', 'edition 1\njob "Ladder Street 2" { pool-hidden 3/4" of cleats }')}
+profile fit like plain { cleats.short-each-end 0" }
+room den {
+  wall north  12'
+  wall east   9'
+  grid { lines-north 4', 8'; lines-east 3', 6' 1/2"; beams plain; through north-south; perimeter { kind none } }
+  line 1 { beams fit }
+}
+`);
+    const cleats = takeOff(layout!.ceiling!).pieces.filter(({ part }) => part === 'cleat');
+    const isPooledHere = ({ why }: Piece): boolean => why.terms.some(({ what }) => what === 'pooled at one stop');
+    expect(cleats.filter(isPooledHere).map(({ id, overall }) => `${id} ${printInches(overall)}`)).toEqual(['den.cleat-2-1-west 32 1/4"', 'den.cleat-2-1-east 32 1/4"']);
 });
