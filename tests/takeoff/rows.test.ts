@@ -116,7 +116,8 @@ room one-wall {
             `${part} of ${own.length}: ${[rest.sum, rest.room, rest.longer, rest.shorter].map(ticks => printInches(ticks)).join(' ')}`);
     };
     test('line A in two bays, up to the edge of line 2: 96" less 2 3/4"', () => {
-        // line 2 may stand half a mark off for each of three coffers, 3/64"; each of two may be cut a mark short, and a mark is left over that no coffer takes; blocking stays 1/8" clear at both ends of either
+        // line 2 may stand half a mark off for each of three coffers, 3/64"; each of two may be cut a mark short, and a mark is left over that no coffer
+        // takes; blocking stays 1/8" clear at both ends of either
         expect(rowsNamed('tees')).toEqual(['blocking of 2: 93 1/4" 93 1/4" 3/64" 41/64"', 'bottom of 2: 93 1/4" 93 1/4" 3/64" 9/64"']);
     });
     test('line A runs to the half beam of 3 3/4" along the east wall, and its blocking stays 1/8" clear of both ends', () => {
