@@ -4,7 +4,10 @@ import type { Ticks } from '../quantity/ticks.ts';
 import type { Contract } from './contract.ts';
 import type { Part } from './part.ts';
 import type { Seasons } from './seasons.ts';
-import type { Status } from './status.ts';
+import type { Recorded, Status } from './status.ts';
+
+/** The longest that gets somewhere, with how that is known. */
+export type Limit = Given<Ticks> & Recorded;
 
 /** Settings of the house; where no `job` is in reach the built-in defaults stand. */
 export interface JobSettings {
@@ -24,9 +27,10 @@ export interface JobSettings {
     readonly endTrim: Given<Ticks>;
     /** The longest piece that a stop reaches while the saw is at an angle; undefined: there is none. */
     readonly miterStop?: Given<Ticks>;
-    readonly longestBoard?: Given<Ticks>;
+    /** What may come into the house, whole. */
+    readonly longestBoard?: Limit;
     /** What gets up the stair, cut; in a room that says its own, that. */
-    readonly longestPiece?: Given<Ticks>;
+    readonly longestPiece?: Limit;
     /** The shortest offcut worth keeping, and what a kept one is worth: a share of its price, 0 where nobody says. */
     readonly shortestOffcut: Given<Ticks>;
     readonly offcutWorth?: Given<Fraction>;

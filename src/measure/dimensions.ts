@@ -1,5 +1,5 @@
 import type { Diagonal, Fixture, Room, RoomWall } from '../job/model.ts';
-import { isAsGood, type Known, type Recorded, type Status } from '../job/status.ts';
+import { isAsGood, knownWords, type Known, type Recorded, type Status } from '../job/status.ts';
 import type { Source } from '../provenance/source.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import { grouped } from '../plain/groups.ts';
@@ -8,18 +8,18 @@ import { stocksKnown } from './boards-known.ts';
 
 /** A dimension of a room, as far as the tape has to do with it, with how it is known. */
 export interface Dimension {
-    readonly kind: 'wall' | 'diagonal' | 'at-wall' | 'fixture' | 'height' | 'joists' | 'covering' | 'wraps' | 'survey' | 'stock';
-    /** The wall, the fixture, `north-west to south-east`, the stock, the profile that wraps it. */
+    readonly kind: 'wall' | 'diagonal' | 'at-wall' | 'fixture' | 'height' | 'joists' | 'covering' | 'wraps' | 'survey' | 'stock' | 'straight' | 'plumb' | 'board-in' | 'piece-in';
+    /** The wall (of how straight and how plumb it is, too), the fixture, `north-west to south-east`, the stock, the profile that wraps it. */
     readonly name: string;
     readonly ticks?: Ticks;
     /** Of a stock, and of what a beam wraps: its width, and its thickness or height, as far as anything follows from it. */
     readonly sizes?: readonly Ticks[];
-    /** Of a survey: how many readings are known so. */
+    /** Of a survey, and of how straight a wall is: how many readings are known so. */
     readonly readings?: number;
     /** The words that say it. */
     readonly at: Source;
     readonly known: Known;
-    /** Of boards and of what is wrapped, which are said for all rooms: it says itself how it is known. */
+    /** Of boards, of what is wrapped and of what gets into the house, which are said for all rooms: it says itself how it is known. */
     readonly says?: boolean;
     readonly on?: string; readonly by?: string;
     /** Whether lengths of pieces follow from it. */
@@ -30,8 +30,8 @@ export interface Dimension {
 }
 
 /**
- * Every dimension of the room, in the order of the text: walls, diagonals, what stands at the walls, what the ceiling holds, height, joists; then the
- * covering, what beams wrap, the survey, and the boards that pieces are cut from.
+ * Every dimension of the room, in the order of the text: walls, diagonals, what stands at the walls, what the ceiling holds, height, joists; then how
+ * straight and how plumb walls are, the covering, what beams wrap, the survey, what gets there at all, and the boards that pieces are cut from.
  */
 export function dimensionsOf(room: Room): Dimension[] {
     const { walls, diagonals, fixtures, height, joists, grid } = room;
@@ -47,7 +47,7 @@ export function dimensionsOf(room: Room): Dimension[] {
         }),
         ...height ? [{ kind: 'height' as const, name: '', ticks: height.value, at: height.at, ...recorded(height), cuts: false }] : [],
         ...joists ? [{ kind: 'joists' as const, name: joists.size, ...joists.first && { ticks: joists.first.value }, at: joists.at, ...recorded(joists), cuts: false }] : [],
-        ...ofCovering(room), ...wrapped(room), ...ofSurvey(room),
+        ...walls.flatMap(({ name }) => ofBow(room, name)), ...ofCovering(room), ...wrapped(room), ...ofSurvey(room), ...whatGetsIn(room),
         ...stocksKnown(room).map(({ stock: { name }, ...known }): Dimension => ({ kind: 'stock', name, ...known, cuts: true })),
     ];
 }
@@ -66,6 +66,23 @@ function wrapped(room: Room): Dimension[] {
         const { value: { width, height }, status } = wraps;
         return [{ kind: 'wraps', name, sizes: [width.ticks, height.ticks], at, ...recorded(wraps), says: status?.said === true, cuts: true }];
     });
+}
+
+/** Of a wall that is not straight or not plumb: one for all readings that are known alike, and how far it leans. */
+function ofBow({ bows }: Room, name: string): Dimension[] {
+    const { readings = [], lean } = bows?.[name] ?? {};
+    const alike = grouped(readings, reading => knownWords(recorded(reading)));
+    return [
+        ...[...alike.values()].map((same): Dimension => ({ kind: 'straight', name, readings: same.length, at: same[0]!.at, ...recorded(same[0]), cuts: true })),
+        ...lean ? [{ kind: 'plumb' as const, name, ticks: Math.abs(lean.value), at: lean.at, ...recorded(lean), cuts: true }] : [],
+    ];
+}
+
+/** What is spliced goes by it. A room stands for what its house says in another file. */
+function whatGetsIn({ job: { longestBoard, longestPiece }, at }: Room): Dimension[] {
+    return ([['board-in', longestBoard], ['piece-in', longestPiece]] as const).flatMap(([kind, limit]): Dimension[] => (limit ? [{
+        kind, name: '', ticks: limit.value, at: limit.at.uri === at.uri ? limit.at : at, ...recorded(limit), says: limit.status?.said === true, cuts: true,
+    }] : []));
 }
 
 /** One for all readings that are known alike. */
@@ -103,17 +120,18 @@ export function leastStatus({ job }: Pick<Room, 'job'>): Status {
 }
 
 /**
- * Whether this room is asked how its dimensions are known: the job says how well they have to be, or one of them says how it is. What a stock or a profile
- * says of itself is said for all rooms, and asks none of them.
+ * Whether this room is asked how its dimensions are known: the job says how well they have to be, or one of them says how it is. What a stock, a profile or
+ * the house says of itself is said for all rooms, and asks none of them.
  */
 export function isAsked(room: Room): boolean {
     const said = (record: Recorded | undefined): boolean => record?.status?.said === true;
     return room.job.cutFrom !== undefined || room.walls.some(({ length }) => said(length)) || room.diagonals.some(said)
         || room.fixtures.some(({ known }) => said(known)) || said(room.height) || said(room.joists)
+        || Object.values(room.bows ?? {}).some(({ readings, lean }) => said(lean) || readings.some(said))
         || said(room.covering) || said(room.survey) || room.survey?.points.some(({ known }) => said(known)) === true;
 }
 
-/** What pieces are cut from and is not known as well as it has to be; of a room that is not asked, boards and what is wrapped where they say so themselves. */
+/** What pieces are cut from and is not known as well as it has to be; of a room that is not asked, what says so itself and holds for all rooms. */
 export function openOf(room: Room): Dimension[] {
     const least = leastStatus(room), asked = isAsked(room);
     return dimensionsOf(room).filter(one => one.cuts && !isKnown(one, least) && (asked || one.says));

@@ -17,6 +17,10 @@ export function dimensionName({ kind, name }: Dimension): string {
         case 'wraps': return `what ${name} wraps`;
         case 'survey': return 'the survey';
         case 'stock': return `boards of ${name}`;
+        case 'straight': return `how straight wall ${name} is`;
+        case 'plumb': return `how plumb wall ${name} is`;
+        case 'board-in': return 'the longest board that may come in';
+        case 'piece-in': return 'the longest piece that gets there';
     }
 }
 

@@ -14,9 +14,10 @@ export interface Stop {
 }
 
 /**
- * All dimensions in the order in which one walks round the room: along the walls clockwise from the first, each with what stands at it; then across
+ * All dimensions in the order in which one walks round the room: along the walls clockwise from the first, each with what stands at it and how straight and
+ * plumb it is; then across
  * the floor with the diagonals and the height, then under the ceiling in rows of fixtures, there and back, and what beams wrap, then the survey, then up to
- * the joists and through the covering; last the boards, where they lie.
+ * the joists and through the covering; then down the stair by which boards come, and last the boards, where they lie.
  */
 export function walkRound(room: Room): Stop[] {
     const all = dimensionsOf(room), least = leastStatus(room), walls = shapeOf(room).shape?.walls ?? [];
@@ -29,11 +30,12 @@ export function walkRound(room: Room): Stop[] {
         ...room.walls.flatMap(({ name }) => [
             ...of('wall').filter(wall => wall.name === name).map(stop),
             ...atWalls.filter(isAt(name)).map(stop).sort((a, b) => (a.along ?? 0) - (b.along ?? 0)),
+            ...all.filter(one => one.name === name && (one.kind === 'straight' || one.kind === 'plumb')).map(one => ({ ...stop(one), wall: name })),
         ]),
         // at a wall that there is not
         ...atWalls.filter(({ fixture }) => !known.has(wallOf(fixture?.atWall?.wall.value))).map(stop),
         ...of('diagonal').map(stop), ...of('height').map(stop),
-        ...inRows(of('fixture')).map(stop), ...(['wraps', 'survey', 'joists', 'covering', 'stock'] as const).flatMap(kind => of(kind).map(stop)),
+        ...inRows(of('fixture')).map(stop), ...(['wraps', 'survey', 'joists', 'covering', 'board-in', 'piece-in', 'stock'] as const).flatMap(kind => of(kind).map(stop)),
     ];
 }
 

@@ -5,6 +5,8 @@ import { arrangedOf } from '../ceiling/plan.ts';
 import type { JobSettings, Profile, Stock } from '../job/model.ts';
 import { blockOf, PARTS_OF_BEAM } from '../job/parts-of.ts';
 import { perimetersOf } from '../job/perimeters.ts';
+import type { Limit } from '../job/settings.ts';
+import { recordWords } from '../job/status.ts';
 import { grouped } from '../plain/groups.ts';
 import type { Given, Source } from '../provenance/source.ts';
 import { roundTo } from '../quantity/round.ts';
@@ -105,6 +107,12 @@ function nothingIsLong({ room, sections }: Layout, ceiling: Ceiling): boolean {
     return longest + press + 1 <= least;
 }
 
+/** `, told by the owner`; nothing where nobody says how it is known. */
+function knownOf(limit: Limit): string {
+    const known = recordWords(limit);
+    return known && `, ${known}`;
+}
+
 function foundOf({ piece, longest }: TooLong, ceiling: Ceiling): Found {
     const { job } = ceiling.room, { part, overall } = piece, size = sizesOf(job), step = job.cutTo.value;
     const { at, splices } = saidOf(piece, ceiling), subject = `The ${part} (${placeOf(piece)})`;
@@ -112,7 +120,7 @@ function foundOf({ piece, longest }: TooLong, ceiling: Ceiling): Found {
         return {
             at,
             message: `${subject} cannot come out of any board: the longest that may come into the house is ${size(job.longestBoard!.value)}, and its stock is only sold longer. Have the yard cut it, and add that length.`,
-            related: [{ at: job.longestBoard!.at, message: 'the longest board that may come in' }],
+            related: [{ at: job.longestBoard!.at, message: `the longest board that may come in${knownOf(job.longestBoard!)}` }],
         };
     }
     const isAlong = part === 'side' || part === 'molding' || part === 'trim', cut = roundTo(overall, step);
@@ -130,7 +138,7 @@ function foundOf({ piece, longest }: TooLong, ceiling: Ceiling): Found {
     return {
         at,
         message: `${subject} is ${size(Math.max(cut - Math.max(longest, 0), step))} too long to come in one piece: it is ${size(cut)}, and ${toBeHad}. ${mend}`,
-        related: isCarried ? [{ at: job.longestPiece!.at, message: 'the longest piece that gets there' }] : [],
+        related: isCarried ? [{ at: job.longestPiece!.at, message: `the longest piece that gets there${knownOf(job.longestPiece!)}` }] : [],
         fixes: undecided ? replacing(undecided, 'on-crossings', 'Splice on the crossings') : [],
     };
 }

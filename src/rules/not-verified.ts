@@ -30,8 +30,9 @@ export const notVerified = defineRule({
     explanation: `
 A drawing is not the room, and a tape is misread. Every dimension of a room can say how it is known: \`as drawn\`, \`as told by "the
 owner"\`, \`as measured on 2026-03-02 by "Ana"\`, \`as verified\`, which is measured a second time and found the same. As soon as a room
-says it of one, it is asked of all that pieces are cut from: walls, diagonals, what stands at a wall, the fixture that the grid is centered
-on, what a beam wraps, a survey, and the boards themselves. What was found on site, in \`measured\`, and what has a day counts as measured.
+says it of one, it is asked of all that pieces are cut from: walls, diagonals, how straight and how plumb a wall is, what stands at a
+wall, the fixture that the grid is centered on, what a beam wraps, a survey, the longest board and piece that get there, and the boards
+themselves. What was found on site, in \`measured\`, and what has a day counts as measured.
 A wall that nobody names is taken to be as long as the one across, a room without a diagonal to be square, and a board to be as the
 published table has it: that is nobody's measure either. A side that is dressed to 11/16" instead of 3/4" makes every side that is
 mitered 1/16" too long.

@@ -12,7 +12,7 @@ const bowed = { ...house, 'den.coffer': den.replace(/( {2}wall north .*)\n/, '$1
 test('walls: a table, what stands at the head of the cut list, JSON as its schema says, CSV, a page; a room that says nothing of them says so', async () => {
     const cwd = folderWith(bowed), { out, code } = await cofferwright(cwd, ['walls']);
     expect(out).toMatch(/^ALONG THE WALLS/);
-    expect(out).toMatch(/north +band, 3\/4" thick +1\/4" at 5', from 0" to [\d' /"]+ +1\/8" at 9'/);
+    expect(out).toMatch(/north +measured +band, 3\/4" thick +1\/4" at 5', from 0" to [\d' /"]+ +1\/8" at 9'/);
     expect(code).toBe(0);
     expect((await cofferwright(cwd, ['cut-list'])).out).toContain('Before anything is cut:\n  den.coffer:');
     const told = JSON.parse((await cofferwright(cwd, ['walls', '--format', 'json'])).out) as WallsJson, valid = strictSchema('walls');

@@ -38,6 +38,14 @@ describe('a wall that is not straight', () => {
         expect(below!.scribes).toEqual(one.walls[0]!.scribes);
     });
 
+    test('found on site it is the same, in the block of what was measured, in a line of it or at its own place; what is found overrules what was drawn', async () => {
+        const found = (words: string): string => north('hump 1/2" at 2\'').replace('  grid {', `  measured { ${words} }\n  grid {`);
+        const [drawn] = (await wallsOf(north('hump 1/4" at 3\'; hump 1/8" at 6\''))).walls;
+        for (const words of ['north { hump 1/4" at 3\'; hump 1/8" at 6\' }', 'north.hump 1/4" at 3\'; north.hump 1/8" at 6\'', 'north 12\' 11 1/2" { hump 1/4" at 3\'; hump 1/8" at 6\' }']) {
+            expect((await wallsOf(found(words))).walls.map(({ profile }) => profile)).toEqual([drawn!.profile]);
+        }
+    });
+
     test('what is scribed and what stays open are one line: where one ends the other begins', async () => {
         const { walls: [{ scribes: [scribe], gaps: [gap] }] } = await wallsOf(north('hump 1/4" at 4\'; hollow 1/4" at 8\'')) as never as { walls: [{ scribes: { from: number; to: number }[]; gaps: { from: number; to: number }[] }] };
         // from +1/4 at 4' to -1/4 at 8': nothing at 6'

@@ -16,7 +16,7 @@ const L_ROOM = `  wall north 12' as verified
   wall inner 4' heading west
   wall step 3' heading south
   wall south 8'
-  wall west
+  wall west 8'
   fixture window casing on west at 2' width 3' below-ceiling 1' from south-west
   fixture door casing on west at 5' width 2' below-ceiling 1' from south-west
   fixture lamp-2 light at 9', 2'
@@ -24,17 +24,20 @@ const L_ROOM = `  wall north 12' as verified
   fixture lamp-3 light at 2', 6'
   fixture lamp-4 light at 6', 6'
   ceiling { height 9'; joists 2x8 every 16" running north-south }
+  longest-piece 9' as told by "the owner"
+  measured { west { hump 1/4" at 3'; hollow 1/8" at 5' as verified; leans-out 1/8" } }
 `;
 
 describe('the walk round a room', () => {
     test('goes along the walls clockwise with what stands at each, then across the floor, then under the ceiling in rows, there and back', async () => {
         const stops = walkRound(await read(L_ROOM));
         expect(stops.map(({ dimension }) => dimensionName(dimension))).toEqual([
-            'wall north', 'wall east', 'wall inner', 'wall step', 'wall south', 'window', 'door', 'a diagonal', 'the height of the ceiling',
-            'lamp-1', 'lamp-2', 'lamp-4', 'lamp-3', 'the joists 2x8',
+            'wall north', 'wall east', 'wall inner', 'wall step', 'wall south', 'wall west', 'window', 'door', 'how straight wall west is', 'how straight wall west is', 'how plumb wall west is',
+            'a diagonal', 'the height of the ceiling',
+            'lamp-1', 'lamp-2', 'lamp-4', 'lamp-3', 'the joists 2x8', 'the longest piece that gets there',
         ]);
         // the west wall is walked to the north: what is 2' from its south end comes first
-        expect(stops.flatMap(({ wall, along }) => (wall ? [[wall, along! / 16256 / 12]] : []))).toEqual([['west', 2], ['west', 5]]);
+        expect(stops.flatMap(({ wall, along }) => (wall ? [[wall, along! / 16256 / 12]] : []))).toEqual([['west', 2], ['west', 5], ['west', NaN], ['west', NaN], ['west', NaN]]);
         expect(stops[0]!.todo).toBe('nothing');
     });
 

@@ -7,6 +7,20 @@ function known(width: string, thickness: string): Change {
     return ['width        5 1/2" ± 1/64"\n  thickness    3/4"', `width        5 1/2" ± 1/64" ${width}\n  thickness    3/4" ${thickness}`];
 }
 
+/** The east wall with what its block says. */
+export function eastWith(words: string): Change {
+    return ['wall east   7\' 2"\n', `wall east   7' 2" { ${words} }\n`];
+}
+
+/** A length that says how it is known, when and by whom. */
+function knownThrice(of: string, says: string, ...before: readonly Change[]): Readonly<Record<string, Trial>> {
+    return {
+        [`${of}/as`]: is('as told', 'as drawn', ...before, [says, `${says} as told`]),
+        [`${of}/on`]: is('on 2026-03-07', 'on 2026-03-08', ...before, [says, `${says} on 2026-03-07`]),
+        [`${of}/by`]: is('by "Wren"', 'by "Ruiz"', ...before, [says, `${says} as told by "Wren"`]),
+    };
+}
+
 /** How dimensions are known, when and by whom: as in said.ts, of which this is a part. */
 export const KNOWN_TRIALS: Readonly<Record<string, Trial>> = {
     'Stock.width/as': is('as told', 'as drawn', known('as told', 'as verified')),
@@ -18,6 +32,9 @@ export const KNOWN_TRIALS: Readonly<Record<string, Trial>> = {
     'Profile.wraps/as': is('as told', 'as drawn', WRAPPED, ['clearance 1/4"', 'clearance 1/4" as told']),
     'Profile.wraps/on': is('on 2026-03-07', 'on 2026-03-08', WRAPPED, ['clearance 1/4"', 'clearance 1/4" on 2026-03-07']),
     'Profile.wraps/by': is('by "Wren"', 'by "Ruiz"', WRAPPED, ['clearance 1/4"', 'clearance 1/4" as told by "Wren"']),
+    ...knownThrice('Job.longest-board', 'longest-board    12\''), ...knownThrice('Job.longest-piece', 'longest-piece    6\'', ['longest-board    12\'', 'longest-board    12\'\n  longest-piece    6\'']),
+    ...knownThrice('Room.longest-piece', 'longest-piece 6\'', ['room den "The den" {\n', 'room den "The den" {\n  longest-piece 6\'\n']),
+    ...knownThrice('Wall.hump', 'hump 1/4" at 3\'', eastWith('hump 1/4" at 3\'')), ...knownThrice('Wall.hollow', 'hollow 1/4" at 3\'', eastWith('hollow 1/4" at 3\'')), ...knownThrice('Wall.leans-in', 'leans-in 1/4"', eastWith('leans-in 1/4"')), ...knownThrice('Wall.leans-out', 'leans-out 1/4"', eastWith('leans-out 1/4"')),
     'Ceiling.height/as': is('as told', 'as drawn', ['height    8\' 6"', 'height    8\' 6" as told']),
     'Ceiling.height/on': is('on 2026-03-07', 'on 2026-03-08', ['height    8\' 6"', 'height    8\' 6" on 2026-03-07']),
     'Ceiling.height/by': is('by "Wren"', 'by "Ruiz"', ['height    8\' 6"', 'height    8\' 6" as told by "Wren"']),

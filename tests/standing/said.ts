@@ -1,4 +1,4 @@
-import { KNOWN_TRIALS, WRAPPED } from './said-known.ts';
+import { eastWith, KNOWN_TRIALS, WRAPPED } from './said-known.ts';
 import { PUT_UP_TRIALS } from './said-put-up.ts';
 import { is, type Change, type Trial } from './trial.ts';
 
@@ -32,7 +32,6 @@ const OUT_OF_SQUARE: readonly Change[] = [
 const FOLLOWING: Change = ['plane   level at 14 5/8"', 'plane   following fall 1/4" over 8\''];
 const FROM_FILE: Change = ['scribe  1/4"', 'scribe  1/4"\n    readings "./survey.csv" columns "x", "y", "z" in millimeters from north-east'];
 /** The east wall with something in a block of its own. */
-const EAST_WITH = (words: string): Change => ['wall east   7\' 2"\n', `wall east   7' 2" { ${words} }\n`];
 const GAUGED: Change = ['    spoiled  side-A-1-north\n', '    spoiled  side-A-1-north\n    gauge 0.250", 0.251", 0.252", 0.253", 0.254" meant 1/4" of "groove" every 4\n'];
 const LONGER_WEST: Change = ['  wall west   7\' 2"\n', '  wall west   7\' 4"\n'];
 const BY_LINES: readonly Change[] = [['coffers-north  2', 'lines-north  50" from north-west'], ['coffers-east   2', 'lines-east  40" from north-east']];
@@ -279,14 +278,14 @@ export const TRIALS: Readonly<Record<string, Trial>> = {
     'Wall.value': is('wall east   7\' 2"', 'wall east   7\' 4"'),
     'Wall.value/heading': is('wall east   7\' 2"', 'wall east   7\' 2" heading west'),
     'Wall.value/turn': is('wall east   7\' 2"', 'wall east   7\' 2" turn 80 deg'),
-    'Wall.hump': is('hump 1/4"', 'hump 3/8"', EAST_WITH('hump 1/4" at 3\'')),
-    'Wall.hump/at': is('at 3\' }', 'at 4\' }', EAST_WITH('hump 1/4" at 3\'')),
-    'Wall.hump/from': is('from north }', 'from south }', EAST_WITH('hump 1/4" at 3\' from north')),
-    'Wall.hollow': is('hollow 1/4"', 'hollow 3/8"', EAST_WITH('hollow 1/4" at 3\'')),
-    'Wall.hollow/at': is('at 3\' }', 'at 4\' }', EAST_WITH('hollow 1/4" at 3\'')),
-    'Wall.hollow/from': is('from north }', 'from south }', EAST_WITH('hollow 1/4" at 3\' from north')),
-    'Wall.leans-in': is('leans-in 1/4"', 'leans-in 3/8"', EAST_WITH('leans-in 1/4"')),
-    'Wall.leans-out': is('leans-out 1/4"', 'leans-out 3/8"', EAST_WITH('leans-out 1/4"')),
+    'Wall.hump': is('hump 1/4"', 'hump 3/8"', eastWith('hump 1/4" at 3\'')),
+    'Wall.hump/at': is('at 3\' }', 'at 4\' }', eastWith('hump 1/4" at 3\'')),
+    'Wall.hump/from': is('from north }', 'from south }', eastWith('hump 1/4" at 3\' from north')),
+    'Wall.hollow': is('hollow 1/4"', 'hollow 3/8"', eastWith('hollow 1/4" at 3\'')),
+    'Wall.hollow/at': is('at 3\' }', 'at 4\' }', eastWith('hollow 1/4" at 3\'')),
+    'Wall.hollow/from': is('from north }', 'from south }', eastWith('hollow 1/4" at 3\' from north')),
+    'Wall.leans-in': is('leans-in 1/4"', 'leans-in 3/8"', eastWith('leans-in 1/4"')),
+    'Wall.leans-out': is('leans-out 1/4"', 'leans-out 3/8"', eastWith('leans-out 1/4"')),
     'Wall.value/as': is('as drawn', 'as told', ['7\' 2"\n  ceiling', '7\' 2" as drawn\n  ceiling']),
     'Wall.value/on': is('2026-03-04', '2026-03-05'),
     'Wall.value/by': is('"Ines"', '"Marta"'),

@@ -9,6 +9,7 @@ import { factsOf } from '../types/facts.ts';
 import { sourceOf, sourceOfProperty } from '../types/place.ts';
 import { readContract } from './contract.ts';
 import type { Reading } from './reading.ts';
+import { limitOf } from './recorded.ts';
 import { readSeasons } from './seasons.ts';
 import { listed } from '../../plain/words.ts';
 
@@ -29,7 +30,7 @@ export function readJob(reading: Reading, declaration: ast.Job | undefined): Job
         cutTolerance: reading.length('cut-tolerance'),
         kerf: usual('kerf', reading.length('kerf') ?? standing(reading, r => r.length('kerf'))!),
         endTrim: usual('end-trim', reading.length('end-trim') ?? standing(reading, r => r.length('end-trim'))!),
-        miterStop: reading.length('miter-stop'), longestBoard: reading.length('longest-board'), longestPiece: reading.length('longest-piece'),
+        miterStop: reading.length('miter-stop'), longestBoard: limitOf(reading, 'longest-board'), longestPiece: limitOf(reading, 'longest-piece'),
         shortestOffcut: usual('shortest-offcut', reading.length('shortest-offcut') ?? standing(reading, r => r.length('shortest-offcut'))!),
         offcutWorth: shareOf(reading),
         boards: reading.word('boards'), poolHidden: poolOf(reading),

@@ -10,7 +10,7 @@ import { recordsOf } from '../types/cut-record.ts';
 import { sourceOf, sourceOfProperty } from '../types/place.ts';
 import { wordsOf } from '../types/values.ts';
 import { Block, overruleBlock } from './block.ts';
-import { bowsOf } from './bows.ts';
+import { bowsOf, saysBowsAlone } from './bows.ts';
 import { readFixture } from './fixture.ts';
 import { readGrid, type Walls } from './grid.ts';
 import { readJoists } from './joists.ts';
@@ -19,7 +19,7 @@ import { gaugesOf } from './gauges.ts';
 import { fixtureNotComputed, measuredOf, notComputed } from './not-computed-yet.ts';
 import type { Raise } from './raised.ts';
 import type { LineReading, Reader, Reading } from './reading.ts';
-import { recordedBy } from './recorded.ts';
+import { limitOf, recordedBy } from './recorded.ts';
 import { raisedFor, type Uncounted } from './uncounted.ts';
 import type { Found } from './values.ts';
 import { readSeasons } from './seasons.ts';
@@ -40,7 +40,7 @@ export function readRoom(declaration: ast.Room, { job: ofHouse, rates }: Pick<Ro
     const measured = room.inner('measured');
     for (const body of measured?.block.bodies ?? []) overrule(room.block, body);
     for (const line of changes) change(room.block, line);
-    const longestPiece = room.length('longest-piece'), job = longestPiece ? { ...ofHouse, longestPiece } : ofHouse;
+    const longestPiece = limitOf(room, 'longest-piece'), job = longestPiece ? { ...ofHouse, longestPiece } : ofHouse;
     const walls = readWalls(room, measured, (thing, said) => ownLine(room, thing, said, reader));
     const diagonals = readDiagonals(room), outline = outlineOf({ walls, diagonals });
     const [across, down] = outline && 'corners' in outline ? [outline.width, outline.length] : ['north', 'east'].map(name => walls.find(wall => wall.name === name)?.length?.value.ticks);
@@ -60,7 +60,7 @@ export function readRoom(declaration: ast.Room, { job: ofHouse, rates }: Pick<Ro
     if (grid) checkWalls(declaration, walls, raise);
     const wallSplices = wallSplicesOf(room, reader);
     const ofWalls = [...room.block.fixtures, ...measured?.block.fixtures ?? []].filter(thing => thing.kind === 'wall' && thing.name !== undefined);
-    const bows = bowsOf(ofWalls.map(thing => [thing.name, thingReading(room, thing, reader)]));
+    const bows = bowsOf(ofWalls.map(thing => [thing.name, wallAsFound(room, thing, measured, reader)]));
     return {
         name: declaration.name ?? '', ...declaration.title !== undefined && { title: declaration.title }, at: sourceOfProperty(declaration, 'name'), ...declaration.body && { body: sourceOf(declaration.body) },
         key, job, rates,
@@ -126,6 +126,14 @@ function thingReading(room: Reading, thing: ast.Fixture, reader: RoomReader): Re
     const kind = reader.vocabulary.kindOfFixture(thing)!;
     const block = new Block(kind, reader.vocabulary).add(thing.body);
     for (const { thing: other, line } of room.block.ofThings) if (other === thing) addAnew(block, thing, line);
+    return room.of(block);
+}
+
+/** A wall as its own words have it, overruled by what was found of it on site: `measured { north { hump 1/4" at 3' } }`. */
+function wallAsFound(room: Reading, wall: ast.Fixture, measured: Reading | undefined, reader: RoomReader): Reading {
+    const { block } = thingReading(room, wall, reader), found = new Block(block.kind, reader.vocabulary);
+    for (const { thing, line } of measured?.block.ofThings ?? []) if (thing === wall) addAnew(found, thing, line);
+    overruleBlock(block, found);
     return room.of(block);
 }
 
@@ -250,7 +258,7 @@ function notComputedOf({ name }: ast.Room, { room, measured, placed, hasJoists }
         if (thing.kind === 'line' || thing.kind === 'board') notComputed(thingReading(room, thing, reader), tell);
     }
     for (const { thing, line } of measured?.block.ofThings ?? []) {
-        if (thing.kind !== 'wall' || line.path.length > 1) tell(measuredOf(line, thing));
+        if (thing.kind !== 'wall' || !saysBowsAlone(line, thing)) tell(measuredOf(line, thing));
     }
     for (const one of found) raise({ ...raisedFor(one), ...name !== undefined && { room: name } });
     return found.flatMap(({ at, words, spoils }) => (spoils === 'told' ? [] : [{ at, words, spoils }]));

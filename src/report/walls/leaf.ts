@@ -2,6 +2,7 @@ import type { JobSettings } from '../../job/model.ts';
 import { tapeOf } from '../../job/tape.ts';
 import { CAULKED, LEAST_LEFT, type BowedWall } from '../../measure/bowed.ts';
 import { stretchWords } from '../../measure/bowed-words.ts';
+import { knownWords } from '../../job/status.ts';
 import { counted, listed } from '../../plain/words.ts';
 import { printLength, printMark } from '../../quantity/print-length.ts';
 import { titleOf, type House, type RoomPieces } from '../house.ts';
@@ -22,15 +23,20 @@ export function wallsLeaf(house: House, wallsOf: (room: RoomPieces) => readonly 
     };
 }
 
+/** Each way in which one of its readings is known, once. */
+function howKnown({ readings, lean }: BowedWall['bow']): string {
+    return [...new Set([...readings, ...lean ? [lean] : []].map(({ status, on, by }) => knownWords({ known: status?.value ?? 'unsaid', ...on && { on }, ...by && { by } })))].join('; ');
+}
+
 function sectionsOf({ room: { name } }: RoomPieces, walls: readonly BowedWall[], job: JobSettings): LeafSection[] {
     const heading = `room ${name}`, mark = (ticks: number): string => printMark(Math.round(ticks), tapeOf(job));
     if (walls.length === 0) return [{ heading, words: ['Nothing is said of how straight and how plumb its walls are: `hump`, `hollow`, `leans-in`, `leans-out` of a wall.'] }];
     return [{
         heading, words: [],
         table: {
-            head: ['wall', 'what runs there', 'stands in or back', 'scribe', 'gap behind it'],
-            rows: walls.map(({ wall, runs, moved, scribes, gaps }) => [
-                wall.name, runs === null ? 'nothing' : runs.kind === 'band' ? `band, ${mark(runs.thickness.ticks)} thick` : 'half beam', moved === 0 ? '' : `${mark(Math.abs(moved))} ${moved > 0 ? 'in' : 'back'}`,
+            head: ['wall', 'known', 'what runs there', 'stands in or back', 'scribe', 'gap behind it'],
+            rows: walls.map(({ wall, bow, runs, moved, scribes, gaps }) => [
+                wall.name, howKnown(bow), runs === null ? 'nothing' : runs.kind === 'band' ? `band, ${mark(runs.thickness.ticks)} thick` : 'half beam', moved === 0 ? '' : `${mark(Math.abs(moved))} ${moved > 0 ? 'in' : 'back'}`,
                 scribes.map(each => stretchWords(each, wall.length, mark)).join('; '), gaps.map(each => stretchWords(each, wall.length, mark)).join('; '),
             ]), figures: [],
         },

@@ -45,7 +45,7 @@ export function partInWords(word: string, section: Section, job: JobSettings): r
 /** How the length of a wall or the place of a fixture is known, once the room is asked for it. */
 export function knownInWords(room: Room, kind: 'wall' | 'fixture', name: string): readonly string[] {
     if (!isAsked(room)) return [];
-    const own = dimensionsOf(room).find(dimension => dimension.name === name && (kind === 'wall') === (dimension.kind === 'wall'));
+    const own = dimensionsOf(room).find(dimension => dimension.name === name && (kind === 'wall' ? dimension.kind === 'wall' : dimension.fixture !== undefined));
     return own ? [t('How it is known: {0}', knownWords(own))] : [];
 }
 
