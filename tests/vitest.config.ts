@@ -29,6 +29,7 @@ const alone = ['tests/server/soak.test.ts'];
  * random grids), or looks at panes that others look at, too.
  */
 const long = [
+    'tests/server/stretches.test.ts',
     ...['boards', 'changes', 'cut-list', 'hostile', 'keys', 'looks', 'plan', 'put-up', 'view', 'view-changed'].map(pane => `tests/panes/${pane}.test.ts`),
     ...['built', 'failing-folder', 'most-files', 'rehearsal', 'renamed', 'special-files', 'writing'].map(name => `tests/cli/${name}.test.ts`),
     ...['branches', 'known-optima', 'second-solver', 'whole-model'].map(name => `tests/cutting/solve/${name}.test.ts`),

@@ -13,6 +13,7 @@ import type { ChangesKnown } from './changes/known.ts';
 import type { PaneKind } from './kinds.ts';
 import type { Content } from '../text/fit.ts';
 import type { FileName } from '../text/file-name.ts';
+import { atOnce, type Steps } from '../plain/steps.ts';
 
 /**
  * A kind of page: what it takes from a room, and the files it can be kept as. It runs in the server and in the command
@@ -25,6 +26,10 @@ export interface Page<Content extends PageContent = PageContent> {
     contentOf(room: RoomOnPage, wishes: Wishes): Content;
     /** Formats the page is kept in, by what makes them. `state` is the pane's own (sort order and the like) with its `ticks`, as far as it is known. */
     readonly exports: Partial<Readonly<Record<ExportFormat, (room: RoomOnPage, state: unknown, wishes?: Wishes) => Exported | Promise<Exported>>>>;
+    /** The content step by step, where making it takes longer than whoever asks for something else meanwhile should wait. It is the same. */
+    contentSteps?(room: RoomOnPage, wishes: Wishes): Steps<Content>;
+    /** The same of the formats that take as long. */
+    readonly exportSteps?: ExportSteps;
     /** Whether there is anything to keep; where nothing is said there always is. */
     isThere?(wishes: Wishes): boolean;
     /** Set where making it takes longer than a keystroke may: then it waits until the hand rests. */
@@ -37,6 +42,13 @@ export interface Page<Content extends PageContent = PageContent> {
     readonly showsOtherGrids?: boolean;
     /** Set where it shows how a room is put up: its host may work that out while the hand rests, and then it is made anew when it is there. */
     readonly showsOrder?: boolean;
+}
+
+type ExportSteps = Partial<Readonly<Record<ExportFormat, (room: RoomOnPage, state: unknown, wishes?: Wishes) => Steps<Exported | Promise<Exported>>>>>;
+
+/** Formats that are made step by step, made at once. */
+export function atOnceOf(ways: ExportSteps): Page['exports'] {
+    return Object.fromEntries(Object.entries(ways).map(([format, make]) => [format, (room, state, wishes) => atOnce(make(room, state, wishes))] satisfies [string, Page['exports'][ExportFormat]]));
 }
 
 /** Why nothing is to be built from it, with the number of its place. */

@@ -1,3 +1,4 @@
+import { atOnce, type Steps } from '../plain/steps.ts';
 import { isOfHouse, type PaneKind } from './kinds.ts';
 import { standingOfRooms } from '../report/standing.ts';
 import type { Page, PageContent, RoomOnPage, Wishes } from './page.ts';
@@ -26,7 +27,14 @@ export const PAGES: Readonly<Record<PaneKind, Page>> = {
 
 /** A page's content, and what has to be said over it. */
 export function contentOn(page: Page, room: RoomOnPage, wishes: Wishes): PageContent {
-    const content = page.contentOf(room, wishes), standing = isOfHouse(page.kind) ? standingOfRooms(room.house) : room.standing;
+    return atOnce(contentInSteps(page, room, wishes));
+}
+
+/** The same step by step. */
+export function* contentInSteps(page: Page, room: RoomOnPage, wishes: Wishes): Steps<PageContent> {
+    const content = page.contentSteps ? yield* page.contentSteps(room, wishes) : page.contentOf(room, wishes);
+    yield;
+    const standing = isOfHouse(page.kind) ? standingOfRooms(room.house) : room.standing;
     const said = [...standing.errors, ...standing.notComputed, ...standing.beforeCutting, ...standing.notUsed];
     if (said.length === 0) return content;
     return {

@@ -1,6 +1,6 @@
 import { unchanged } from '../ceiling/as-before.ts';
 import { isLaidOut } from '../ceiling/layout.ts';
-import type { Ceiling } from '../ceiling/model.ts';
+import type { Ceiling, LaidOut } from '../ceiling/model.ts';
 import { dryFit } from '../dryfit/dry-fit.ts';
 import type { DryFit } from '../dryfit/model.ts';
 import { faultAt } from '../findings/fault.ts';
@@ -51,9 +51,13 @@ function lookedAt(file: FileContent, wanted: (ceiling: Ceiling) => boolean): Fin
     return file.rooms.flatMap(room => behindWall(room, () => {
         const layout = layoutOf(room);
         return isLaidOut(layout) && wanted(layout.ceiling)
-            && !hasError(layout, file, findings) ? runFitRules(file, layout, takeOffOf(layout.ceiling), dryFitOf(layout.ceiling)) : [];
+            && !hasError(layout, file, findings) ? foundIn(file)(layout) : [];
     }));
 }
+
+/** What the rules find in the rooms of a file, kept: every page of a room asks for it. */
+const foundIn = kept((file: FileContent) => kept((layout: LaidOut): readonly Finding[] =>
+    runFitRules(file, layout, takeOffOf(layout.ceiling), dryFitOf(layout.ceiling))));
 
 /** A fault in a check must not pass for a room without faults. */
 export function behindWall({ at }: Pick<Room, 'at'>, look: () => readonly Finding[]): readonly Finding[] {

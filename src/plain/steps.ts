@@ -8,6 +8,16 @@ export function atOnce<Made>(steps: Steps<Made>): Made {
     }
 }
 
+/** What is made of each, with a step after so many: work that is many small parts. */
+export function* eachInSteps<Thing, Made>(things: readonly Thing[], atOnceMost: number, make: (thing: Thing, i: number) => Made): Steps<Made[]> {
+    const made: Made[] = [];
+    for (const [i, thing] of things.entries()) {
+        made.push(make(thing, i));
+        if ((i + 1) % atOnceMost === 0) yield;
+    }
+    return made;
+}
+
 /** `next`: has others have their turn, after every step; where it throws the rest is left undone. */
 export async function inTurns<Made>(steps: Steps<Made>, next: () => Promise<void>): Promise<Made> {
     for (;;) {

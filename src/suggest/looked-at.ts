@@ -5,7 +5,8 @@ import { findingOf, type Finding } from '../findings/finding.ts';
 import type { FileContent } from '../job/file.ts';
 import type { Grid, Room } from '../job/model.ts';
 import { withinLimits } from '../job/said-much.ts';
-import { inspectClosely } from '../pipeline/inspect-closely.ts';
+import { inspectClosely, stepsOf } from '../pipeline/inspect-closely.ts';
+import { atOnce, type Steps } from '../plain/steps.ts';
 import { inspect, layoutOf, takeOffOf } from '../pipeline/inspect.ts';
 import { price } from '../pipeline/price.ts';
 import { cofferOffSize } from '../rules/coffer-off-size.ts';
@@ -30,8 +31,19 @@ export function roomWith(room: Room, grid: Grid, { across, down, through }: Cand
 
 /** Everything that the checker finds in a room, or in another one in its place. */
 export function lookAt(room: Room, instead: Room, file: FileContent): Look {
+    return atOnce(lookInSteps(room, instead, file));
+}
+
+/** The same step by step. */
+export function* lookInSteps(room: Room, instead: Room, file: FileContent): Steps<Look> {
     const own: FileContent = { ...file, rooms: [room], alternates: [], stocks: [], profiles: [] };
-    const told = [...inspect(own).findings, ...inspectClosely(own)].filter(finding => !finding.allowed && !isOfAnother(finding, room));
+    const soon = inspect(own).findings;
+    yield;
+    for (const step of stepsOf(own, room)) {
+        step();
+        yield;
+    }
+    const told = [...soon, ...inspectClosely(own)].filter(finding => !finding.allowed && !isOfAnother(finding, room));
     const { ceiling } = layoutOf(room), errors = told.filter(({ severity }) => severity === 'error');
     const causes = errors.filter(({ rule }) => rule !== notLaidOut.name);
     const open = ceiling && errors.length === 0 ? told.filter(({ rule }) => OF_ROUNDING.has(rule)) : [];
@@ -54,10 +66,12 @@ function hasBiscuits({ lines }: Ceiling): boolean {
 }
 
 /** What a room comes to. Its boards are those of a rough plan for it alone: plans are only held against each other here. */
-export function figuresOf({ room, found }: Look, ceiling: Ceiling): Figures {
+export function* figuresInSteps({ room, found }: Look, ceiling: Ceiling): Steps<Figures> {
     const boxes = ceiling.coffers.map(({ west, east, north, south }) => ({ width: east - west, length: south - north }));
     const takeOff = takeOffOf(ceiling), holding = holdingOf(ceiling, takeOff.pieces);
+    yield;
     const { plan, estimate } = price([room], room.job, planBoards(takeOff.pieces, room.job, [], ROUGHLY));
+    yield;
     const spread = (sizes: readonly number[]): Figures['width'] => ({ least: Math.round(Math.min(...sizes)), most: Math.round(Math.max(...sizes)) });
     const joistsOf = (held: readonly Held[]): number => new Set(held.flatMap(({ finds }) => finds.map(({ joist }) => joist.center))).size;
     const hits = holding && [...byBeam(holding).values()].reduce((sum, held) => sum + joistsOf(held), 0);

@@ -1,5 +1,6 @@
 import type { Direction } from '../job/model.ts';
 import { atKey } from '../plain/at-key.ts';
+import type { Steps } from '../plain/steps.ts';
 import { compareEach } from '../plain/order.ts';
 import type { Candidate, Now } from './candidates.ts';
 import type { Offer } from './model.ts';
@@ -21,7 +22,7 @@ interface Searched { readonly offers: readonly Offer[]; readonly lookedAt: numbe
  * each that is looked at. `most`: coffers that are laid out for it; one grid is looked at however many it has.
  */
 export function* search(
-    inOrder: readonly Candidate[], now: Now, { look, closing }: { look(candidate: Candidate): LookedAt; closing: Closing },
+    inOrder: readonly Candidate[], now: Now, { look, closing }: { look(candidate: Candidate): Steps<LookedAt>; closing: Closing },
     most = MOST_COFFERS_LAID_OUT,
 ): Generator<undefined, Searched> {
     const divisions = new Map<Candidate['across'], Map<Candidate['down'], Candidate[]>>(), order: Candidate[][] = [];
@@ -42,7 +43,7 @@ export function* search(
             if (isCutShort) break;
             lookedAt++;
             yield;
-            const { offer, isLaidOut } = look(candidate);
+            const { offer, isLaidOut } = yield* look(candidate);
             // what cannot be laid out costs little
             if (isLaidOut) coffers += more;
             if (!offer) continue;

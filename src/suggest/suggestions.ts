@@ -2,13 +2,14 @@ import type { Finding } from '../findings/finding.ts';
 import type { FileContent } from '../job/file.ts';
 import type { Grid, Room } from '../job/model.ts';
 import { MOST_COFFERS } from '../job/said-much.ts';
+import type { Steps } from '../plain/steps.ts';
 import { atKey } from '../plain/at-key.ts';
 import { inches } from '../quantity/rational.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import type { Standing } from '../pipeline/standing.ts';
 import { ruleNamed } from '../rules/index.ts';
 import { candidatesOf, inOrder, isClear, type Candidate, type Now } from './candidates.ts';
-import { closingIn, figuresOf, lookAt, roomWith } from './looked-at.ts';
+import { closingIn, figuresInSteps, lookInSteps, roomWith } from './looked-at.ts';
 import type { Divided, Figures, Reason, Suggestions } from './model.ts';
 import { optionsOf, type Option } from './options.ts';
 import { search, type LookedAt } from './search.ts';
@@ -33,13 +34,18 @@ export function suggestionsFor(room: Room, file: FileContent, standing: Standing
     }
 }
 
-/** The same step by step, for whoever has other things to do meanwhile: a step lays out one grid. `most`: coffers that are laid out for it at most. */
+/**
+ * The same step by step, for whoever has other things to do meanwhile: a step is a part of looking at one grid.
+ * `most`: coffers that are laid out for it at most.
+ */
 export function* suggesting(room: Room, file: FileContent, { errors }: Standing, most?: number): Generator<undefined, Suggestions> {
     const { grid } = room, held = grid ? heldBy(room, errors) : 'It has no grid yet: nothing is known of its beams.';
     const ways = grid && held === undefined ? waysOf(room, grid, file) : undefined;
     if (!grid?.through || held !== undefined || !ways) return none(room, held
         ?? 'Nothing can be tried: what surrounds the grid cannot be laid out, whatever the grid is.');
-    const look = lookAt(room, room, file), present = look.ceiling && figuresOf(look, look.ceiling), before = new Set(look.found.map(wordsOf));
+    const look = yield* lookInSteps(room, room, file);
+    yield;
+    const present = look.ceiling && (yield* figuresInSteps(look, look.ceiling)), before = new Set(look.found.map(wordsOf));
     const now: Now = present ? nowOf(present) : { ...saidNow(grid), through: grid.through.value };
     const limits = limitsOf(grid, present), movable = ways.plain && !grid.centeredOn, step = room.job.cutTo.value;
     const across = optionsOf(ways.across, grid, { ...limits, counts: [now.across], movable, step });
@@ -62,8 +68,9 @@ export function* suggesting(room: Room, file: FileContent, { errors }: Standing,
 interface Tried { readonly room: Room; readonly grid: Grid; readonly file: FileContent; readonly found: string[][]; readonly before: ReadonlySet<string> }
 
 /** The grid as an offer; else what was found wrong with it goes to the others. */
-function offered(candidate: Candidate, as: Room, { room, grid, file, found, before }: Tried): LookedAt {
-    const written = writtenOf(candidate, room, grid), look = lookAt(as, room, file);
+function* offered(candidate: Candidate, as: Room, { room, grid, file, found, before }: Tried): Steps<LookedAt> {
+    const written = writtenOf(candidate, room, grid), look = yield* lookInSteps(as, room, file);
+    yield;
     if (!written || !look.ceiling || look.wrong.length > 0) {
         const wrong = new Set(look.wrong.map(({ rule, message }) => ruleNamed(rule)?.title ?? message));
         found.push(wrong.size > 0 ? [...wrong] : ['Its lengths cannot be written exactly']);
@@ -71,7 +78,7 @@ function offered(candidate: Candidate, as: Room, { room, grid, file, found, befo
     }
     const { across, down, through } = candidate;
     return { isLaidOut: true, offer: {
-        across: divided(across), down: divided(down), through, room: look.room, figures: figuresOf(look, look.ceiling), ...written,
+        across: divided(across), down: divided(down), through, room: look.room, figures: yield* figuresInSteps(look, look.ceiling), ...written,
         warnings: look.found.filter(finding => finding.severity === 'warning' && !before.has(wordsOf(finding))),
     } };
 }

@@ -30,7 +30,7 @@ const OWN: Readonly<Record<string, readonly string[]>> = {
         'VIEW_CLASS', "[all, `.vscode-light ${all}`, `.vscode-dark ${all}`].map(selector => rulesFor('print', selector, used)).join('')", 'all', 'color', 'edge', 'edges',
         'CALM', 'WRONG', 'calm ? CALM : WRONG', "faces.map(face => patchSvg(part, face, looks)).join('')", "i === 0 ? ' font-weight=\"600\"' : ''", "isCalm(notice) ? 'v-notice v-calm' : 'v-notice'",
         'lines', 'looks.all', 'looks.edge', 'looks.paper', 'looks.shadow', 'name', 'paper', "parts.map(part => part.toString(16).padStart(2, '0')).join('')",
-        "picture.shadows.map(shadow => pathData([polygon(sameTurn(shadow), null)])).join('')", 'selector', 'shade', 'wood',
+        'selector', 'shade', "shadows.join('')", 'wood',
     ],
 };
 

@@ -1,5 +1,6 @@
 import { sizeFigure, figure } from '../figures.ts';
 import type { LaidBoard, LaidStrip, SawOrder } from '../../sawing/model.ts';
+import { atOnce, eachInSteps, type Steps } from '../../plain/steps.ts';
 import { line, sheet, text, type Item, type Sheet } from '../display-list.ts';
 import { itemsExtent, type Extent } from '../extent.ts';
 import { paperFor } from '../paper.ts';
@@ -11,6 +12,8 @@ import { boardAtTheSaw } from './board.ts';
 import { boardsStrip } from './boards-strip.ts';
 import { boardView, longestOf } from './view.ts';
 
+/** Boards that are drawn in one step. */
+const BOARDS_IN_STEP = 24;
 const GUTTER = 74;
 const PAD = 20;
 const STOCK_HEIGHT = 26;
@@ -24,7 +27,7 @@ export function drawBoardSheets(order: SawOrder, words: BoardSheetWords): readon
     const paper = paperFor(order.job.show.value);
     const { area, strip: beside } = frame(paper, titleBlock(order, words, '', ''));
     const side = strip(boardsStrip(order), beside);
-    const pages = flow(order, { left: area.left + PAD, top: area.top + PAD, right: area.right - PAD, foot: area.foot - PAD });
+    const pages = atOnce(flow(order, { left: area.left + PAD, top: area.top + PAD, right: area.right - PAD, foot: area.foot - PAD }));
     return pages.map((items, i) => {
         const id = sheetAfter(FIRST_SHEET, i), whole = frame(paper, titleBlock(order, words, id, `of ${pages.length}`));
         return sheet(
@@ -34,11 +37,12 @@ export function drawBoardSheets(order: SawOrder, words: BoardSheetWords): readon
     });
 }
 /** The same on one sheet, as long as it takes: for a screen, or a roll of paper. */
-export function drawBoardRoll(order: SawOrder, words: BoardSheetWords): Sheet {
+export function* boardRollInSteps(order: SawOrder, words: BoardSheetWords): Steps<Sheet> {
     const base = paperFor(order.job.show.value), id = FIRST_SHEET;
     const { area } = frame(base, titleBlock(order, words, id, ''));
     const within = { left: area.left + PAD, top: area.top + PAD, right: area.right - PAD };
-    const items = flow(order, { ...within, foot: Infinity })[0] ?? [];
+    const items = (yield* flow(order, { ...within, foot: Infinity }))[0] ?? [];
+    yield;
     const foot = items.length === 0 ? 0 : itemsExtent(items).foot + PAD + (base.height - area.foot);
     const height = Math.max(base.height, foot);
     const paper = { ...base, height, cssHeight: `${Math.ceil(height)}pt`, cssWidth: `${Math.ceil(base.width)}pt` };
@@ -48,7 +52,7 @@ export function drawBoardRoll(order: SawOrder, words: BoardSheetWords): Sheet {
 const FIRST_SHEET = 'B-1';
 
 /** Boards one under the other; a stock's heading stays with its first board. */
-function flow(order: SawOrder, area: Extent): readonly (readonly Item[])[] {
+function* flow(order: SawOrder, area: Extent): Steps<readonly (readonly Item[])[]> {
     const left = area.left + GUTTER;
     const view = boardView(order, left, (area.right - 8 - left) / longestOf(order));
     const pages: Item[][] = [[]];
@@ -64,8 +68,9 @@ function flow(order: SawOrder, area: Extent): readonly (readonly Item[])[] {
                 items: [...heads ? stockHeading(order, board, area, top, !isNew) : [], ...gutter(board, area.left, from, order), laid.group], foot: laid.foot,
             };
         };
-        const alone = place(area.top);
-        if (alone.foot > area.foot && strips.length > 1) {
+        // a roll is as long as it takes
+        const alone = area.foot === Infinity ? undefined : place(area.top);
+        if (alone && alone.foot > area.foot && strips.length > 1) {
             // ripped into more strips than a sheet holds
             const half = Math.ceil(strips.length / 2);
             put(board, strips.slice(0, half));
@@ -73,7 +78,7 @@ function flow(order: SawOrder, area: Extent): readonly (readonly Item[])[] {
             return;
         }
         let placed = place(y);
-        if (placed.foot > area.foot && y > area.top) {
+        if (alone && placed.foot > area.foot && y > area.top) {
             pages.push([]);
             placed = alone;
         }
@@ -81,7 +86,7 @@ function flow(order: SawOrder, area: Extent): readonly (readonly Item[])[] {
         y = placed.foot + GAP;
         stock = board.stock.key;
     };
-    for (const board of order.boards) put(board, board.strips);
+    yield* eachInSteps(order.boards, BOARDS_IN_STEP, board => put(board, board.strips));
     return pages;
 }
 

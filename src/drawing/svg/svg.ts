@@ -8,6 +8,7 @@ import { coordinate, pathData } from './path-data.ts';
 import { attributesIn, NO_ATTRIBUTES, type ShapeAttributes } from './shape-attributes.ts';
 import { SHEET_CLASS, styleSheet, type SvgTheme } from './style-sheet.ts';
 import type { SvgText } from '../../text/fit.ts';
+import { atOnce, type Steps } from '../../plain/steps.ts';
 
 interface SvgOptions {
     /** Black on white as on paper, whatever the reader's colors are, unless said. */
@@ -28,19 +29,30 @@ interface SvgOptions {
 
 /** A sheet as one SVG file that needs nothing else: true to scale in print, readable by screen readers, the same bytes every time. */
 export function toSvg(sheet: Sheet, options: SvgOptions = {}): SvgText {
+    return atOnce(svgInSteps(sheet, options));
+}
+
+/** Parts of a sheet that are written in one step. */
+const IN_STEP = 24;
+
+/** The same step by step. */
+export function* svgInSteps(sheet: Sheet, options: SvgOptions): Steps<SvgText> {
     const { width, height, cssWidth, cssHeight } = sheet.paper;
     const titleId = `${idText(sheet.id)}.title`;
     const descriptionId = `${idText(sheet.id)}.description`;
     const isFile = options.as !== 'part of a page', theme = options.theme ?? 'print', looks = isFile ? attributesIn(theme) : NO_ATTRIBUTES;
     const page = isFile ? `@page{size:${cssWidth} ${cssHeight};margin:0}\n` : '';
+    const fonts = (options.fonts ?? 'embedded') === 'embedded' ? fontFaces(sheet) : '';
+    yield;
+    const items = yield* itemsInSteps(sheet.items, { id: sheet.id, looks, held: options.fonts === 'held' });
     return [
         `<svg xmlns="http://www.w3.org/2000/svg" class="${SHEET_CLASS}" width="${cssWidth}" height="${cssHeight}" `
         + `viewBox="0 0 ${coordinate(width)} ${coordinate(height)}" role="img" aria-labelledby="${titleId} ${descriptionId}"${looks.all}>`,
         `<title id="${titleId}">${escapeText(sheet.title)}</title>`,
         `<desc id="${descriptionId}">${escapeText(sheet.description)}</desc>`,
-        `<style>${page}${styleSheet(theme, (options.fonts ?? 'embedded') === 'embedded' ? fontFaces(sheet) : '')}</style>`,
+        `<style>${page}${styleSheet(theme, fonts)}</style>`,
         ...options.paper === 'none' ? [] : [`<path class="f-paper"${looks.of(null, 'paper')} d="M0 0h${coordinate(width)}v${coordinate(height)}h-${coordinate(width)}z"/>`],
-        ...itemsSvg(sheet.items, { id: sheet.id, looks, held: options.fonts === 'held' }),
+        ...items,
         '</svg>',
         '',
     ].join('\n') as SvgText;
@@ -73,13 +85,18 @@ interface Names {
 
 /** Strokes of one pen that follow each other become one path: a hatch is one element, not a hundred. */
 function itemsSvg(items: readonly Item[], names: Names): readonly string[] {
+    return atOnce(itemsInSteps(items, names));
+}
+
+function* itemsInSteps(items: readonly Item[], names: Names): Steps<readonly string[]> {
     const lines: string[] = [];
     let strokes: (Line | Polyline)[] = [];
     const flush = () => {
         if (strokes.length > 0) lines.push(`<path class="${classes(strokes[0]!.pen, null)}"${names.looks.of(strokes[0]!.pen, null)} d="${pathData(strokes)}"/>`);
         strokes = [];
     };
-    for (const item of items) {
+    for (const [i, item] of items.entries()) {
+        if ((i + 1) % IN_STEP === 0) yield;
         const bare = item.kind === 'line' || (item.kind === 'polyline' && item.fill === null);
         if (!bare || (strokes.length > 0 && strokes[0]!.pen !== item.pen)) flush();
         if (bare) strokes.push(item);

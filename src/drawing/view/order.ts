@@ -1,4 +1,5 @@
 import type { Prism } from '../../dryfit/model.ts';
+import { atOnce, type Steps } from '../../plain/steps.ts';
 import type { Vector } from './eye.ts';
 
 /** A prism as it is seen: the frame of its picture, and how far away it is. */
@@ -15,8 +16,18 @@ type Cutting<Each> = (each: Each) => readonly [Each, Each] | undefined;
  * two, which go on apart. Where nothing is left to cut, or two are in each other, the farther middle goes first.
  */
 export function paintOrder<Each extends Seen>(all: readonly Each[], eye: Vector, inTwo: Cutting<Each> = () => undefined): readonly Each[] {
-    return new Painting([...all].sort((a, b) => b.depth - a.depth), eye, inTwo).inOrder();
+    return atOnce(paintingInSteps(all, eye, inTwo));
 }
+
+/** The same step by step. */
+export function* paintingInSteps<Each extends Seen>(all: readonly Each[], eye: Vector, inTwo: Cutting<Each>): Steps<readonly Each[]> {
+    const painting = new Painting([...all].sort((a, b) => b.depth - a.depth), eye, inTwo);
+    yield* painting.relateAll();
+    return yield* painting.inOrder();
+}
+
+/** Pairs that are held against each other, and things that are painted or cut, in one step. */
+const PAIRS_IN_STEP = 4_000, PAINTED_IN_STEP = 400;
 
 /** So many cuts for each thing, and there are things in each other that no cut parts. */
 const MOST_CUTS = 4;
@@ -29,20 +40,27 @@ class Painting<Each extends Seen> {
     /** How many of these are not painted yet. */
     private readonly waiting: number[] = [];
     private readonly isDone: boolean[] = [];
-    private readonly ready: number[];
+    private ready: number[] = [];
     private cutsLeft: number;
 
     constructor(private readonly things: Each[], private readonly eye: Vector, private readonly inTwo: Cutting<Each>) {
         for (const _ of things) this.enter();
-        const number = new Map(things.map((thing, i) => [thing, i]));
-        for (const [a, b] of overlapping(things)) this.relate(number.get(a)!, number.get(b)!);
-        this.ready = things.flatMap((_, i) => (this.waiting[i] === 0 ? [i] : [])).reverse();
         this.cutsLeft = MOST_CUTS * things.length;
     }
 
-    inOrder(): readonly Each[] {
-        let farthest = 0;
-        for (;;) {
+    *relateAll(): Steps<void> {
+        const { things } = this, number = new Map(things.map((thing, i) => [thing, i]));
+        let pairs = 0;
+        for (const [a, b] of overlapping(things)) {
+            this.relate(number.get(a)!, number.get(b)!);
+            if (++pairs % PAIRS_IN_STEP === 0) yield;
+        }
+        this.ready = things.flatMap((_, i) => (this.waiting[i] === 0 ? [i] : [])).reverse();
+    }
+
+    *inOrder(): Steps<readonly Each[]> {
+        for (let farthest = 0, turns = 1; ; turns++) {
+            if (turns % PAINTED_IN_STEP === 0) yield;
             const next = this.ready.pop();
             if (next !== undefined) {
                 if (!this.isDone[next]) this.paint(next);

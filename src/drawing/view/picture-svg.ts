@@ -1,4 +1,5 @@
 import { inLines } from '../../plain/in-lines.ts';
+import { atOnce, eachInSteps, type Steps } from '../../plain/steps.ts';
 import type { Part } from '../../takeoff/model.ts';
 import { type Point, polygon, polyline } from '../display-list.ts';
 import { escapeAttribute, escapeText } from '../../text/xml.ts';
@@ -47,18 +48,29 @@ const LINE = 14, LETTERS = 150;
  * A picture as SVG: needs nothing else, on white unless another theme is said, the same bytes every time. A file's faces carry their colors as attributes
  * too, for programs that know no style sheets.
  */
-export function pictureSvg(picture: Picture, { theme = 'print', as = 'file', notice = [], name = 'view' }: PictureOptions = {}): SvgText {
+export function pictureSvg(picture: Picture, options: PictureOptions = {}): SvgText {
+    return atOnce(pictureSvgInSteps(picture, options));
+}
+
+/** Things that are written in one step. */
+const IN_STEP = 600;
+
+/** The same step by step. */
+export function* pictureSvgInSteps(picture: Picture, { theme = 'print', as = 'file', notice = [], name = 'view' }: PictureOptions): Steps<SvgText> {
     const { width, title } = picture, lines = notice.flatMap(words => inLines(cleanText(words).split(' '), line => line.length <= LETTERS)), above = lines.length === 0 ? 0 : lines.length * LINE + 8;
     const looks = as === 'file' ? attributesIn(theme) : NO_ATTRIBUTES;
     const description = [...notice, picture.description].join(' '), height = picture.height + above;
+    const shadows = yield* eachInSteps(picture.shadows, IN_STEP, shadow => pathData([polygon(sameTurn(shadow), null)]));
+    yield;
+    const things = yield* eachInSteps(picture.things, IN_STEP, each => ('wall' in each ? each.faces.map(face => patchSvg('wall', face, looks)).join('') : prismSvg(each, looks)));
     return [
         `<svg xmlns="http://www.w3.org/2000/svg" class="${VIEW_CLASS}" viewBox="0 ${coordinate(-above)} ${coordinate(width)} ${coordinate(height)}" role="img" aria-labelledby="${name}.title ${name}.description"${looks.all}>`,
         `<title id="${name}.title">${escapeText(title)}</title>`, `<desc id="${name}.description">${escapeText(description)}</desc>`,
         `<style>${styleFor(theme, usedBy(picture))}</style>`,
         ...(as === 'file' ? [`<path class="v-paper"${looks.paper} d="M0 ${coordinate(-above)}h${coordinate(width)}v${coordinate(height)}h-${coordinate(width)}z"/>`] : []),
         ...picture.ground.map(patch => patchSvg('ceiling', patch, looks)),
-        `<path class="v-shadow"${looks.shadow} d="${picture.shadows.map(shadow => pathData([polygon(sameTurn(shadow), null)])).join('')}"/>`,
-        ...picture.things.map(each => ('wall' in each ? each.faces.map(face => patchSvg('wall', face, looks)).join('') : prismSvg(each, looks))),
+        `<path class="v-shadow"${looks.shadow} d="${shadows.join('')}"/>`,
+        ...things,
         ...lines.map((words, i) => `<text class="${isCalm(notice) ? 'v-notice v-calm' : 'v-notice'}"${looks.notice(isCalm(notice))} x="8" y="${coordinate((i + 1) * LINE - above)}"${i === 0 ? ' font-weight="600"' : ''}>${escapeText(words)}</text>`),
         '</svg>', '',
     ].join('\n') as SvgText;

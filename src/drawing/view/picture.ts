@@ -1,5 +1,6 @@
 import type { Ceiling } from '../../ceiling/model.ts';
 import type { Prism, Solid } from '../../dryfit/model.ts';
+import { atOnce, eachInSteps, type Steps } from '../../plain/steps.ts';
 import { TICKS_PER_INCH } from '../../quantity/ticks.ts';
 import type { Part, Piece } from '../../takeoff/model.ts';
 import type { Point } from '../display-list.ts';
@@ -7,7 +8,7 @@ import { cleanText } from '../../text/clean-text.ts';
 import { cross, dot, eyeFor, minus, seenAt, unit, type Eye, type Vector } from './eye.ts';
 import { inTwo, type Face, type Shape } from './in-two.ts';
 import { meshesOf } from './mesh.ts';
-import { paintOrder, type Seen } from './order.ts';
+import { paintingInSteps, type Seen } from './order.ts';
 import { shadowOn } from './shadow.ts';
 
 /** A picture of the ceiling as it is seen from the room, in points; what comes later covers what came before. */
@@ -41,6 +42,14 @@ const WALL_BELOW = 5 * TICKS_PER_INCH;
 
 /** The ceiling from below, in perspective, with every piece that can be seen. */
 export function drawView(ceiling: Ceiling, solids: readonly Solid[]): Picture {
+    return atOnce(drawViewInSteps(ceiling, solids));
+}
+
+/** Solids, or what is drawn of them, that are worked out in one step. */
+const IN_STEP = 400;
+
+/** The same step by step. */
+export function* drawViewInSteps(ceiling: Ceiling, solids: readonly Solid[]): Steps<Picture> {
     const { width, length, room } = ceiling;
     const depth = Math.max(0, ...solids.flatMap(solid => solid.prisms.map(({ foot }) => foot)));
     const eye = eyeFor({ least: [0, 0, 0], most: [width, length, depth + WALL_BELOW] }, BACK, (WIDTH - 2 * MARGIN) / (HEIGHT - 2 * MARGIN));
@@ -49,8 +58,9 @@ export function drawView(ceiling: Ceiling, solids: readonly Solid[]): Picture {
         const [x, y] = seenAt(eye, spot);
         return [WIDTH / 2 + x * scale, HEIGHT / 2 - y * scale];
     };
+    const thingsOf = (solid: Solid): Thing[] => meshesOf(solid).map((mesh, i) => ({ ...shapeOf(solid.prisms[i]!, mesh, eye), of: solid.piece }));
     const things: readonly Thing[] = [
-        ...solids.flatMap(solid => meshesOf(solid).map((mesh, i): Thing => ({ ...shapeOf(solid.prisms[i]!, mesh, eye), of: solid.piece }))),
+        ...(yield* eachInSteps(solids, IN_STEP, thingsOf)).flat(),
         ...ceiling.walls.map((wall): Thing => ({ ...wallShape(wall, depth + WALL_BELOW, eye), of: wall })),
     ];
     const seen = (thing: Thing): Standing => {
@@ -63,13 +73,17 @@ export function drawView(ceiling: Ceiling, solids: readonly Solid[]): Picture {
         return one && other && [seen({ ...one, of: thing.of }), seen({ ...other, of: thing.of })];
     };
     const outline = ceiling.walls.map(({ from: { x, y } }): Point => [x, y]);
+    yield;
+    const standing = yield* eachInSteps(things, IN_STEP, seen);
+    const painted = yield* paintingInSteps(standing, eye.at, halves);
+    const shown = yield* eachInSteps(painted.filter(({ faces }) => faces.length > 0), IN_STEP, each => drawn(each, at));
+    const shadows = shadowsOf(solids, WINDOW, outline).map(shadow => shadow.map(([x, y]) => at([x, y, 0])));
     const title = ['Ceiling from below', room.title ?? room.name, room.job.title?.value].filter(Boolean).join(', ');
     return {
         title: cleanText(title), description: cleanText(`Seen from the floor, in perspective: ${solids.length} pieces.`), width: WIDTH, height: HEIGHT,
         // it looks straight down
         ground: [{ points: outline.map(([x, y]) => at([x, y, 0])), light: LIGHT[2] }],
-        shadows: shadowsOf(solids, WINDOW, outline).map(shadow => shadow.map(([x, y]) => at([x, y, 0]))),
-        things: paintOrder(things.map(seen), eye.at, halves).filter(({ faces }) => faces.length > 0).map(each => drawn(each, at)),
+        shadows, things: shown,
     };
 }
 

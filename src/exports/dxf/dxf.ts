@@ -8,6 +8,7 @@ import { circlePoints, cover, uncovered, type Cover, type Segment } from './hidd
 import { colorOf, kindOf, layerName, SHEET_KIND, weightOf, type Kind } from './layers.ts';
 import { plainText } from '../../text/dxf.ts';
 import type { DxfText } from '../../text/fit.ts';
+import { atOnce, eachInSteps, type Steps } from '../../plain/steps.ts';
 
 /**
  * A sheet as a DXF file (AC1021, text in UTF-8) in model space at true size: inches, or millimeters where the job shows
@@ -16,8 +17,13 @@ import type { DxfText } from '../../text/fit.ts';
  * Dimensions are lines and text, so that every reader shows the figures of the drawing and reckons none of its own.
  */
 export function toDxf(sheet: Sheet, show: Show): DxfText {
+    return atOnce(dxfInSteps(sheet, show));
+}
+
+/** The same step by step. */
+export function* dxfInSteps(sheet: Sheet, show: Show): Steps<DxfText> {
     const drawing = new Drawing(sheet, show);
-    drawing.add(sheet.items);
+    yield* eachInSteps(sheet.items, 1, item => drawing.add([item]));
     return drawing.text() as DxfText;
 }
 

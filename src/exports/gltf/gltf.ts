@@ -5,6 +5,7 @@ import { printLength, type Show } from '../../quantity/print-length.ts';
 import { TICKS_PER_MM } from '../../quantity/ticks.ts';
 import { toldLengths } from '../../takeoff/ends.ts';
 import { PARTS, type Part } from '../../takeoff/model.ts';
+import { atOnce, eachInSteps, type Steps } from '../../plain/steps.ts';
 import { isCalm } from '../../plain/notice.ts';
 import { cleanText } from '../../text/clean-text.ts';
 import { partsTitle } from '../../job/part.ts';
@@ -17,7 +18,15 @@ const METERS_PER_TICK = 1 / (1000 * TICKS_PER_MM);
  * Meters, y up, x east, z south, as the format wants it; zero is the ceiling's north-west corner. The same pieces give
  * the same bytes. `notice`: why it is not to be built from, in the scene's name and extras.
  */
-export async function toGlb(name: string, solids: readonly Solid[], show: Show, notice: readonly string[] = []): Promise<Uint8Array> {
+export function toGlb(name: string, solids: readonly Solid[], show: Show, notice: readonly string[] = []): Promise<Uint8Array> {
+    return atOnce(glbInSteps(name, solids, show, notice));
+}
+
+/** Solids that are described in one step. */
+const IN_STEP = 250;
+
+/** The same step by step. */
+export function* glbInSteps(name: string, solids: readonly Solid[], show: Show, notice: readonly string[]): Steps<Promise<Uint8Array>> {
     const document = new Document();
     document.getRoot().getAsset().generator = 'Cofferwright';
     const buffer = document.createBuffer();
@@ -30,14 +39,15 @@ export async function toGlb(name: string, solids: readonly Solid[], show: Show, 
         const material = materialOf(document, part);
         const group = document.createNode(partsTitle(part));
         scene.addChild(group);
-        for (const solid of own) {
+        yield* eachInSteps(own, IN_STEP, solid => {
             const { piece } = solid, { back, face } = toldLengths(piece);
             group.addChild(document.createNode(piece.id).setMesh(meshFor(document, buffer, solid, material)).setExtras({
                 part, where: piece.where, stock: piece.stock.name, length: printLength(back, show),
                 ...(face === back ? {} : { lengthAtShortPoints: printLength(face, show) }),
             }));
-        }
+        });
     }
+    yield;
     return new WebIO().writeBinary(document);
 }
 

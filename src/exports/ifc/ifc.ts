@@ -11,6 +11,7 @@ import { axes, guid, pieceElement, placement, quantities, type Ground } from './
 import { real, StepText, text, textOrNone } from './step.ts';
 import { unitsOf } from './units.ts';
 import type { IfcText } from '../../text/fit.ts';
+import { atOnce, eachInSteps, type Steps } from '../../plain/steps.ts';
 
 /** The format wants a time. A job has none, and the same job must give the same file on any day. */
 const NO_TIME = '1970-01-01T00:00:00';
@@ -23,6 +24,14 @@ const USUAL_HEIGHT = 8 * TICKS_PER_FOOT;
  * millimeters, as the job shows them; z up from the floor. GlobalIds are made from names, so that they stay the same.
  */
 export function toIfc(ceiling: Ceiling, solids: readonly Solid[], notice: readonly string[] = []): IfcText {
+    return atOnce(ifcInSteps(ceiling, solids, notice));
+}
+
+/** Solids that are described in one step. */
+const IN_STEP = 500;
+
+/** The same step by step. */
+export function* ifcInSteps(ceiling: Ceiling, solids: readonly Solid[], notice: readonly string[]): Steps<IfcText> {
     const { room } = ceiling;
     const show = room.job.show.value;
     const house = room.job.title?.value ?? 'Job';
@@ -41,12 +50,13 @@ export function toIfc(ceiling: Ceiling, solids: readonly Solid[], notice: readon
     for (const [whole, part] of [[project, site], [site, building], [building, storey]] as const) step.add(`IFCRELAGGREGATES(${guid(house, room.name, whole, part)},$,$,$,${whole},(${part}))`);
 
     const ground: Ground = { step, units, body, storey: storeyPlace, length: ceiling.length, ceiling: room.height?.value ?? USUAL_HEIGHT };
-    const elements = solids.map(solid => {
+    const elements = yield* eachInSteps(solids, IN_STEP, solid => {
         const element = pieceElement(solid, ground, house);
         quantities(solid, element, ground, house);
         properties(solid.piece, element, ground, house, length => printLength(length, show));
         return { piece: solid.piece, element };
     });
+    yield;
     if (elements.length > 0) step.add(`IFCRELCONTAINEDINSPATIALSTRUCTURE(${guid(house, room.name, 'contains')},$,$,$,(${elements.map(({ element }) => element).join(',')}),${storey})`);
     types(elements, ground, house, room.name);
     materials(elements, ground, house, room.name);

@@ -21,7 +21,8 @@ import { LEAST_LETTERS, type PageContent, type Proving, type RoomOnPage, type Wi
 import { Sources } from '../shared/sources.ts';
 import { t } from '../shared/words.ts';
 import { boardKey, hash } from './board-key.ts';
-import { boardsOfHouse } from './house-plan.ts';
+import { boardsInSteps, type HouseBoards } from './house-plan.ts';
+import { atOnce, eachInSteps, type Steps } from '../../plain/steps.ts';
 import { stockNames, titleOrName } from '../../job/stock-names.ts';
 import { grouped } from '../../plain/groups.ts';
 import { capitalized } from '../../plain/words.ts';
@@ -82,14 +83,35 @@ const MOST_DRAWN = 250;
 /** CSS pixels a point of the drawing takes, so that its figures are as large as the editor's small print. */
 const PIXELS_PER_POINT = 1.5;
 
+/** Boards that are drawn in one step. */
+export const BOARDS_IN_STEP = 12;
+
 export function boardsContent(room: RoomOnPage, wishes: Wishes): BoardsContent {
-    const { plan, order, proving, stopped = false } = boardsOfHouse(room);
+    return atOnce(boardsContentInSteps(room, wishes));
+}
+
+export function* boardsContentInSteps(room: RoomOnPage, wishes: Wishes, house?: HouseBoards): Steps<BoardsContent> {
+    const { plan, order, proving, stopped = false } = house ?? (yield* boardsInSteps(room));
+    yield;
     const { job } = room.layout.room;
     const show = job.show.value, stockName = stockNames(plan.stocks.map(({ stock }) => stock), titleOrName);
     const sources = new Sources();
     const width = Math.max(LEAST_WIDTH, (wishes.width ?? 900) - 28) / PIXELS_PER_POINT;
     const nameOf = namesIn(order);
     const drawn = new Set(order.boards.slice(0, MOST_DRAWN)), known = weakest(plan), ofStock = grouped(order.boards, ({ stock }) => stock.key);
+    // in their order, since it numbers the sources
+    const stocks: StockOnPage[] = [];
+    for (const [i, stock] of plan.stocks.entries()) {
+        stocks.push({
+            name: stockName(stock.stock), at: sources.number(stock.stock.at),
+            size: [stock.stock.thickness, stock.stock.width].flatMap(m => (m ? printLength(m.value.ticks, show) : [])).join(' x '),
+            known: knownText(stock.known), choice: choiceText(stock.choice),
+            boards: yield* eachInSteps(ofStock.get(stock.stock.key) ?? [], BOARDS_IN_STEP, board =>
+                boardOnPage(board, drawn.has(board), order, `boards-${i}-${board.number}`, width, nameOf, sources)),
+        });
+    }
+    yield;
+    const stages = stagesOf(order, nameOf);
     return {
         title: titleOfHouse({ job, rooms: room.house.map(({ layout }) => layout), picked: room.picked ?? false }),
         rooms: room.house.map(({ file, layout }) => ({ uri: file.uri, room: layout.room.name })),
@@ -100,14 +122,7 @@ export function boardsContent(room: RoomOnPage, wishes: Wishes): BoardsContent {
         isProven: known.as === 'none cheaper', spare: plan.stocks.length === 0 ? '' : spareText([plan], show), proving: proving ?? null, stopped,
         leftovers: leftTexts(plan, job),
         setUps: order.steps.length === 0 ? '' : setUpsText(order.setUps),
-        stocks: plan.stocks.map((stock, i) => ({
-            name: stockName(stock.stock), at: sources.number(stock.stock.at),
-            size: [stock.stock.thickness, stock.stock.width].flatMap(m => (m ? printLength(m.value.ticks, show) : [])).join(' x '),
-            known: knownText(stock.known), choice: choiceText(stock.choice),
-            boards: (ofStock.get(stock.stock.key) ?? [])
-                .map(board => boardOnPage(board, drawn.has(board), order, `boards-${i}-${board.number}`, width, nameOf, sources)),
-        })),
-        stages: stagesOf(order, nameOf),
+        stocks, stages,
         cautions: order.cautions.filter(c => c.at === 'all').map(c => c.words),
         sources: sources.list,
     };

@@ -1,4 +1,4 @@
-import { drawBoard, drawBoardRoll, drawLabels, toSvg, withNotice } from '../../drawing/index.ts';
+import { boardRollInSteps, drawBoard, drawLabels, svgInSteps, toSvg, withNotice } from '../../drawing/index.ts';
 import { printLength, type Show } from '../../quantity/print-length.ts';
 import { fileNameOfHouse, titleOf, titleOfHouse, type House } from '../../report/house.ts';
 import { csvSaw } from '../../report/sawing/csv.ts';
@@ -6,27 +6,37 @@ import type { HouseSaw } from '../../report/sawing/house-saw.ts';
 import { jsonSaw } from '../../report/sawing/json.ts';
 import { standingNotice, standingOfRooms } from '../../report/standing.ts';
 import type { LaidBoard } from '../../sawing/index.ts';
-import type { Page, RoomOnPage } from '../page.ts';
+import { eachInSteps, type Steps } from '../../plain/steps.ts';
+import { atOnceOf, type Page, type RoomOnPage } from '../page.ts';
 import { html, trusted, type Html } from '../shared/html.ts';
 import { fileName, type FileName } from '../../text/file-name.ts';
 import { printable } from '../shared/printable.ts';
 import { printedSheets } from '../shared/printed-sheets.ts';
 import { NOTHING_SHOWN } from '../shared/shown.ts';
 import { t } from '../shared/words.ts';
-import { boardsContent, type BoardsContent } from './content.ts';
-import { boardsOfHouse } from './house-plan.ts';
+import { BOARDS_IN_STEP, boardsContent, boardsContentInSteps, type BoardsContent } from './content.ts';
+import { boardsInSteps, boardsOfHouse } from './house-plan.ts';
 import { BOARDS_STATE, purchase, stagesSection } from './render.ts';
 import { BOARDS_STYLE } from './style.ts';
 import type { HtmlText } from '../../text/fit.ts';
 
+const LONG = {
+    *html(room: RoomOnPage) { return { name: named(room, 'html'), bytes: yield* printedBoards(room) }; },
+    *svg(room: RoomOnPage) {
+        const sheet = yield* roll(room);
+        yield;
+        return { name: named(room, 'svg'), bytes: yield* svgInSteps(sheet, {}) };
+    },
+    *labels(room: RoomOnPage) { return { name: named(room, 'html', 'labels'), bytes: yield* printedLabels(room) }; },
+} satisfies Page['exportSteps'];
+
 export const boardsPage: Page<BoardsContent> = {
     kind: 'boards',
     takesLong: true, showsBoards: true,
-    contentOf: boardsContent,
+    contentOf: boardsContent, contentSteps: boardsContentInSteps,
+    exportSteps: LONG,
     exports: {
-        html: room => ({ name: named(room, 'html'), bytes: printedBoards(room) }),
-        svg: room => ({ name: named(room, 'svg'), bytes: toSvg(roll(room)) }),
-        labels: room => ({ name: named(room, 'html', 'labels'), bytes: printedLabels(room) }),
+        ...atOnceOf(LONG),
         csv: room => ({ name: named(room, 'csv'), bytes: csvSaw([sawOf(room)]) }),
         json: room => ({ name: named(room, 'json'), bytes: jsonSaw([sawOf(room)]) }),
     },
@@ -44,11 +54,12 @@ function sawOf(room: RoomOnPage): HouseSaw {
     return { house: houseOf(room), order: boardsOfHouse(room).order };
 }
 
-function roll(room: RoomOnPage) {
-    const { job } = room.layout.room;
+function* roll(room: RoomOnPage) {
+    const { job } = room.layout.room, { order } = yield* boardsInSteps(room);
+    yield;
     const rooms = room.house.map(({ layout }) => layout.room.title ?? layout.room.name).join(', ');
     return withNotice(
-        drawBoardRoll(boardsOfHouse(room).order, { job: titleOf(job), rooms, ...job.client === undefined ? {} : { client: job.client.value } }),
+        yield* boardRollInSteps(order, { job: titleOf(job), rooms, ...job.client === undefined ? {} : { client: job.client.value } }),
         noticeOf(room),
     );
 }
@@ -57,21 +68,28 @@ function noticeOf({ house }: RoomOnPage): readonly string[] {
     return standingNotice(standingOfRooms(house));
 }
 
-function printedLabels(room: RoomOnPage): HtmlText {
-    const title = titleOfHouse(houseOf(room));
-    return printedSheets(t('Labels, {0}', title), drawLabels(boardsOfHouse(room).order, title).map(sheet => withNotice(sheet, noticeOf(room))));
+function* printedLabels(room: RoomOnPage): Steps<HtmlText> {
+    const title = titleOfHouse(houseOf(room)), { order } = yield* boardsInSteps(room);
+    yield;
+    const sheets = drawLabels(order, title).map(sheet => withNotice(sheet, noticeOf(room)));
+    yield;
+    return printedSheets(t('Labels, {0}', title), sheets);
 }
 
 /** What to buy, every board, and the order of the work, on paper. */
-function printedBoards(room: RoomOnPage): HtmlText {
-    const content = boardsContent(room, {});
-    const { order } = boardsOfHouse(room);
+function* printedBoards(room: RoomOnPage): Steps<HtmlText> {
+    const house = yield* boardsInSteps(room), { order } = house;
+    const content = yield* boardsContentInSteps(room, {}, house);
     const show = room.layout.room.job.show.value;
+    const figures = yield* eachInSteps(order.boards, BOARDS_IN_STEP, (board, i) => figure(
+        board, order.boards[i - 1], toSvg(drawBoard(order, board, `board-${i + 1}`, PRINTED_WIDTH), { theme: 'print', as: 'part of a page', fonts: i === 0 ? 'embedded' : 'named' }), show,
+    ));
+    yield;
     return printable({
         title: t('Boards, {0}', titleOfHouse(houseOf(room))), landscape: true, notice: noticeOf(room), style: `${BOARDS_STYLE}\n${PRINT_STYLE}`,
         body: html`${content.troubles.length > 0 ? html`<ul class="troubles">${content.troubles.map(words => html`<li>${words}</li>`)}</ul>` : ''}
 ${purchase({ ...content, proving: null }, true)}
-${order.boards.map((board, i) => figure(board, order.boards[i - 1], toSvg(drawBoard(order, board, `board-${i + 1}`, PRINTED_WIDTH), { theme: 'print', as: 'part of a page', fonts: i === 0 ? 'embedded' : 'named' }), show))}
+${figures}
 ${stagesSection(content, BOARDS_STATE, NOTHING_SHOWN)}`,
     });
 }

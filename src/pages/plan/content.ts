@@ -5,6 +5,7 @@ import { lineName } from '../../job/line-names.ts';
 import type { Room, Spacing } from '../../job/model.ts';
 import type { Source } from '../../provenance/source.ts';
 import { LEAST_LETTERS, type PageContent, type RoomOnPage, type Wishes } from '../page.ts';
+import { atOnce, type Steps } from '../../plain/steps.ts';
 import { Sources } from '../shared/sources.ts';
 import { findingsOnPlan, type PlanFinding } from './findings.ts';
 
@@ -28,13 +29,20 @@ const SIZE_UNSAID = { width: 900, height: 680 };
 const LEAST_HEIGHT = 240;
 
 export function planContent(room: RoomOnPage, wishes: Wishes): PlanContent {
+    return atOnce(planInSteps(room, wishes));
+}
+
+/** The same step by step. */
+export function* planInSteps(room: RoomOnPage, wishes: Wishes): Steps<PlanContent> {
     const { ceiling, takeOff, layout } = room;
     const sources = new Sources();
     const width = wishes.width ?? SIZE_UNSAID.width, height = Math.max(LEAST_HEIGHT, wishes.height ?? SIZE_UNSAID.height);
     const pixels = pixelsPerPoint(width, height);
     const plan = drawPanePlan(ceiling, takeOff, { width: width / pixels, height: height / pixels, least: LEAST_LETTERS / pixels });
+    yield;
     const at = placesOf(room);
     const svg = toPaneSvg(plan, group => attributesOf(group, at, sources));
+    yield;
     return {
         title: layout.room.title ?? layout.room.name, svg, ground: { width: plan.paper.width, height: plan.paper.height },
         layers: PLAN_LAYERS.filter(name => plan.items.some(item => item.kind === 'group' && item.id === `layer.${name}` && item.items.some(shows))),

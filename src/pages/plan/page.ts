@@ -1,25 +1,39 @@
-import { drawPlan, toSvg, withNotice, type Sheet } from '../../drawing/index.ts';
-import { toDxf } from '../../exports/dxf/dxf.ts';
+import { drawPlan, svgInSteps, withNotice, type Sheet } from '../../drawing/index.ts';
+import { dxfInSteps } from '../../exports/dxf/dxf.ts';
 import { decimal, unitOf } from '../../report/csv.ts';
 import { csvStanding, standingNotice } from '../../report/standing.ts';
-import type { Page, RoomOnPage } from '../page.ts';
+import type { Steps } from '../../plain/steps.ts';
+import { atOnceOf, type Page, type RoomOnPage } from '../page.ts';
 import { html, trusted, type Html } from '../shared/html.ts';
 import { fileName } from '../../text/file-name.ts';
 import { printable } from '../shared/printable.ts';
 import { Sources } from '../shared/sources.ts';
-import { planContent, type PlanContent } from './content.ts';
+import { planContent, planInSteps, type PlanContent } from './content.ts';
 import { findingsOnPlan } from './findings.ts';
 import { severityWord } from './render.ts';
 import { t } from '../shared/words.ts';
 import type { CsvText, HtmlText } from '../../text/fit.ts';
 
+const LONG = {
+    *svg(room: RoomOnPage) {
+        const sheet = planSheet(room);
+        yield;
+        return { name: fileName('plan', room.layout.room.name, 'svg'), bytes: yield* svgInSteps(sheet, {}) };
+    },
+    *html(room: RoomOnPage) { return { name: fileName('plan', room.layout.room.name, 'html'), bytes: yield* printedPlan(room) }; },
+    *dxf(room: RoomOnPage) {
+        const sheet = planSheet(room);
+        yield;
+        return { name: fileName('plan', room.layout.room.name, 'dxf'), bytes: yield* dxfInSteps(sheet, room.layout.room.job.show.value) };
+    },
+} satisfies Page['exportSteps'];
+
 export const planPage: Page<PlanContent> = {
     kind: 'plan',
-    contentOf: planContent,
+    contentOf: planContent, contentSteps: planInSteps,
+    exportSteps: LONG,
     exports: {
-        svg: room => ({ name: fileName('plan', room.layout.room.name, 'svg'), bytes: toSvg(planSheet(room)) }),
-        html: room => ({ name: fileName('plan', room.layout.room.name, 'html'), bytes: printedPlan(room) }),
-        dxf: room => ({ name: fileName('plan', room.layout.room.name, 'dxf'), bytes: toDxf(planSheet(room), room.layout.room.job.show.value) }),
+        ...atOnceOf(LONG),
         csv: room => ({ name: fileName('plan', room.layout.room.name, 'csv'), bytes: partsAsCsv(room) }),
     },
 };
@@ -29,14 +43,18 @@ function planSheet({ ceiling, takeOff, standing }: RoomOnPage): Sheet {
 }
 
 /** The sheet as it is drawn for paper, with what was found below it. */
-function printedPlan(room: RoomOnPage): HtmlText {
+function* printedPlan(room: RoomOnPage): Steps<HtmlText> {
     const { layout: { room: { name, title } }, standing } = room;
     const findings = findingsOnPlan(room, { pointsPerTick: 0, left: 0, top: 0 }, new Sources());
     const list: Html = findings.length === 0 ? html`<p>${t('Nothing found in this room.')}</p>`
         : html`<h2>${t('Found here')}</h2><ol>${findings.map(({ severity, message }) => html`<li><b>${severityWord(severity)}.</b> ${message}</li>`)}</ol>`;
+    yield;
+    const sheet = planSheet(room);
+    yield;
+    const svg = yield* svgInSteps(sheet, { as: 'part of a page' });
     return printable({
         title: t('Ceiling plan, {0}', title ?? name), landscape: true, notice: standingNotice(standing), style: '.drawing svg{width:100%;height:auto}',
-        body: html`<div class="drawing">${trusted(toSvg(planSheet(room), { as: 'part of a page' }))}</div><p class="soft">${t('On paper smaller than the sheet names, its scale no longer holds; the scale bar does.')}</p>${list}`,
+        body: html`<div class="drawing">${trusted(svg)}</div><p class="soft">${t('On paper smaller than the sheet names, its scale no longer holds; the scale bar does.')}</p>${list}`,
     });
 }
 

@@ -1,9 +1,11 @@
-import { drawStepsPlan, drawView, pictureSvg, sheetRules, stepPictures, THEMES, type StepPictures } from '../../drawing/index.ts';
+import { drawStepsPlan, drawViewInSteps, pictureSvgInSteps, sheetRules, stepPictures, THEMES, type StepPictures } from '../../drawing/index.ts';
+import { puttingUpOf } from '../../putup/put-up.ts';
 import { dryFitOf } from '../../pipeline/inspect-closely.ts';
 import { counted } from '../../plain/words.ts';
 import type { RoomPutUp } from '../../report/put-up/content.ts';
 import { putUpLeaf } from '../../report/put-up/leaf.ts';
 import type { HtmlText } from '../../text/fit.ts';
+import { eachInSteps, type Steps } from '../../plain/steps.ts';
 import { houseOf } from '../leaves/pages.ts';
 import { printedLeaf } from '../leaves/printed.ts';
 import type { RoomOnPage } from '../page.ts';
@@ -16,19 +18,26 @@ import { STEPS_PLAN_STYLE } from './style.ts';
 const PICTURE = { width: 210, height: 190, letters: 9 };
 
 /** As the command line tells it, with a picture of every step, and a strip of the ceiling from below as it grows. */
-export function printedPutUp(room: RoomOnPage): HtmlText {
+export function* printedPutUp(room: RoomOnPage): Steps<HtmlText> {
+    yield* puttingUpOf(room.ceiling);
+    yield;
     const told = putUpOnPage(room.ceiling);
-    return printedLeaf(putUpLeaf(houseOf(room), () => told), told.steps.length === 0 ? undefined : { body: html`${strip(room, told)}${pictures(room, told)}`, style: STYLE });
+    yield;
+    const body = told.steps.length === 0 ? undefined : html`${yield* strip(room, told)}${yield* pictures(room, told)}`;
+    yield;
+    return printedLeaf(putUpLeaf(houseOf(room), () => told), body && { body, style: STYLE });
 }
 
-function pictures(room: RoomOnPage, told: RoomPutUp): Html {
+function* pictures(room: RoomOnPage, told: RoomPutUp): Steps<Html> {
     const { ceiling, takeOff } = room, { days } = putUpContent(room, {});
+    yield;
     const steps = told.steps.map(({ step: { number, placings } }) => ({ number, pieces: placings.map(({ piece }) => piece.id) }));
     const { parts, pictureOf } = stepPictures(drawStepsPlan(ceiling, takeOff, steps, PICTURE));
+    yield;
     return html`${trusted(parts)}
 <section class="pictures"><h2>${t('Step by step')}</h2>
 <p class="legend"><i class="key up"></i> ${t('is up')} <i class="key now"></i> ${t('goes up now')} <i class="key later"></i> ${t('not yet')}</p>
-${days.map(day => dayMarkup(day, pictureOf))}</section>
+${yield* eachInSteps(days, 1, day => dayMarkup(day, pictureOf))}</section>
 `;
 }
 
@@ -58,20 +67,25 @@ ${cautions.map(words => html`<br><span class="care">${words}</span>`)}</figcapti
 }
 
 /** The ceiling from below at the end of each kind of step. */
-function strip({ ceiling }: RoomOnPage, { steps }: RoomPutUp): Html {
+function* strip({ ceiling }: RoomOnPage, { steps }: RoomPutUp): Steps<Html> {
     const { solids } = dryFitOf(ceiling), ends = steps.filter(({ step }, i) => steps[i + 1]?.step.kind !== step.kind);
     // kinds that take turns many times make no strip
     const shown = ends.length <= MOST_IN_STRIP ? ends : ends.filter(({ step }, i) => !ends.slice(i + 1).some(later => later.step.kind === step.kind));
     const up = new Set<string>();
     let done = 0;
+    const figures: Html[] = [];
+    for (const { step } of shown) {
+        for (; done < step.number; done++) for (const { piece } of steps[done]!.step.placings) up.add(piece.id);
+        const words = t('After step {0}: {1}', step.number, step.kind === 'first-bay' ? t('the first bay') : KINDS[step.kind]());
+        const picture = yield* drawViewInSteps(ceiling, solids.filter(({ piece }) => up.has(piece.id)));
+        yield;
+        const svg = yield* pictureSvgInSteps(picture, { as: 'part of a page', theme: 'print', name: `view-${step.number}` });
+        figures.push(html`<figure>${trusted(svg)}<figcaption>${words}</figcaption></figure>
+`);
+        yield;
+    }
     return html`<section class="strip"><h2>${t('From below, as it grows')}</h2>
-<div class="row">${shown.map(({ step }) => {
-    for (; done < step.number; done++) for (const { piece } of steps[done]!.step.placings) up.add(piece.id);
-    const words = t('After step {0}: {1}', step.number, step.kind === 'first-bay' ? t('the first bay') : KINDS[step.kind]());
-    const svg = pictureSvg(drawView(ceiling, solids.filter(({ piece }) => up.has(piece.id))), { as: 'part of a page', theme: 'print', name: `view-${step.number}` });
-    return html`<figure>${trusted(svg)}<figcaption>${words}</figcaption></figure>
-`;
-})}</div></section>
+<div class="row">${figures}</div></section>
 `;
 }
 const MOST_IN_STRIP = 12;

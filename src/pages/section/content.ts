@@ -5,7 +5,8 @@ import { wallsNamed } from '../../drawing/section/wall-section.ts';
 import type { Group } from '../../drawing/display-list.ts';
 import { placesText } from '../../drawing/meetings/kinds.ts';
 import { drawPaneMeeting, shownMeetings } from '../../drawing/meetings/sheets.ts';
-import { solidsOf } from '../../dryfit/solids.ts';
+import { dryFitOf } from '../../pipeline/inspect-closely.ts';
+import { atOnce, eachInSteps, type Steps } from '../../plain/steps.ts';
 import { capitalized } from '../../plain/words.ts';
 import { toPaneSvg } from '../../drawing/svg/svg.ts';
 import { drawTolerance } from '../../drawing/tolerance/figure.ts';
@@ -62,6 +63,11 @@ const SIDE_BY_SIDE = 1000;
 const PADDING = 24;
 
 export function sectionContent(room: RoomOnPage, wishes: Wishes): SectionContent {
+    return atOnce(sectionInSteps(room, wishes));
+}
+
+/** The same step by step. */
+export function* sectionInSteps(room: RoomOnPage, wishes: Wishes): Steps<SectionContent> {
     const { ceiling, layout } = room, sources = new Sources();
     const width = wishes.width ?? SIZE_UNSAID.width, height = wishes.height ?? SIZE_UNSAID.height;
     const wide = width >= SIDE_BY_SIDE;
@@ -73,10 +79,10 @@ export function sectionContent(room: RoomOnPage, wishes: Wishes): SectionContent
         },
         figure: points(wide ? width * 0.44 - PADDING - 16 : Math.min(760, width - PADDING)),
     };
+    const sections = yield* eachInSteps(allSectionsOf(ceiling), 1, each => shown(each, room, sizes, sources));
+    const meetings = yield* meetingsShown(room, points(Math.min(MEETING, width - PADDING)));
     return {
-        title: layout.room.title ?? layout.room.name, show: ceiling.room.job.show.value,
-        sections: allSectionsOf(ceiling).map(each => shown(each, room, sizes, sources)),
-        meetings: meetingsShown(room, points(Math.min(MEETING, width - PADDING))),
+        title: layout.room.title ?? layout.room.name, show: ceiling.room.job.show.value, sections, meetings,
         runs: runCases(ceiling).map(({ strip, cases }) => ({
             title: strip.title, svg: toPaneSvg(drawRunStrip(strip, sizes.figure)),
             cases: cases.map(each => caseShown(each, sizes.figure, ceiling.room.job, sources)),
@@ -88,9 +94,12 @@ export function sectionContent(room: RoomOnPage, wishes: Wishes): SectionContent
 /** Width of one, in pixels; the style makes none narrower, so that no letters are smaller than they are drawn. */
 const MEETING = 380;
 
-function meetingsShown({ ceiling, takeOff }: RoomOnPage, width: number): SectionContent['meetings'] {
-    const all = shownMeetings(ceiling, takeOff), solids = all.length === 0 ? [] : solidsOf(ceiling, takeOff);
-    return all.map((each, i) => ({
+function* meetingsShown({ ceiling, takeOff }: RoomOnPage, width: number): Steps<SectionContent['meetings']> {
+    const all = shownMeetings(ceiling, takeOff);
+    yield;
+    const solids = all.length === 0 ? [] : dryFitOf(ceiling).solids;
+    yield;
+    return yield* eachInSteps(all, 1, (each, i) => ({
         title: each.meeting.title, where: `${capitalized(placesText(each.meeting))}. ${each.looking}.`, words: each.words.map(words => words.replaceAll('\u2044', '/')),
         svg: toPaneSvg(drawPaneMeeting(each, `meeting-${i + 1}`, ceiling, takeOff.pieces, solids, width)),
     }));

@@ -13,7 +13,7 @@ import { html, trusted, type Html } from '../shared/html.ts';
 import { fileName } from '../../text/file-name.ts';
 import { printable } from '../shared/printable.ts';
 import { t } from '../shared/words.ts';
-import { keyOf, sectionContent, type SectionContent } from './content.ts';
+import { keyOf, sectionContent, sectionInSteps, type SectionContent } from './content.ts';
 import { SECTION_STYLE } from './style.ts';
 import { runCases } from './runs.ts';
 import { fitCase, spacerCase, type ToleranceCase } from './tolerances.ts';
@@ -21,7 +21,7 @@ import type { CsvText, HtmlText } from '../../text/fit.ts';
 
 export const sectionPage: Page<SectionContent> = {
     kind: 'section',
-    contentOf: sectionContent,
+    contentOf: sectionContent, contentSteps: sectionInSteps,
     exports: {
         svg: (room, state) => ({ name: fileName('section', room.layout.room.name, 'svg'), bytes: toSvg(noticed(room, sheetOf(room, chosen(room, state)))) }),
         dxf: (room, state) => ({ name: fileName('section', room.layout.room.name, 'dxf'), bytes: toDxf(noticed(room, sheetOf(room, chosen(room, state))), room.layout.room.job.show.value) }),

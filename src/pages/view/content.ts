@@ -8,6 +8,7 @@ import { PARTS } from '../../takeoff/model.ts';
 import type { PageContent, RoomOnPage, Wishes } from '../page.ts';
 import { findingsOnPlan } from '../plan/findings.ts';
 import { putUpOnPage } from '../put-up/content.ts';
+import { atOnce, eachInSteps, type Steps } from '../../plain/steps.ts';
 import { Sources } from '../shared/sources.ts';
 import { Numbered } from '../../plain/at-key.ts';
 import { changesInView, type ChangesInView } from './changed.ts';
@@ -38,12 +39,21 @@ type Shape = Pick<Mesh, 'faces' | 'edges'>;
 
 export interface ViewFinding { readonly severity: Severity; readonly message: string; readonly at: number; readonly keys: readonly string[] }
 
-export function viewContent(room: RoomOnPage, { changes: known }: Wishes = {}): ViewContent {
+export function viewContent(room: RoomOnPage, wishes: Wishes = {}): ViewContent {
+    return atOnce(viewInSteps(room, wishes));
+}
+
+/** Solids that are described in one step. */
+const SOLIDS_IN_STEP = 500;
+
+/** The same step by step. */
+export function* viewInSteps(room: RoomOnPage, { changes: known }: Wishes): Steps<ViewContent> {
     const { ceiling, layout } = room;
     const show = layout.room.job.show.value;
     const sources = new Sources();
     const shapes = new Numbered<Shape>();
     const { solids, faults } = dryFitOf(ceiling);
+    yield;
     const pieceOf = (solid: Solid): ViewPiece => {
         const { piece } = solid, { faces, edges, corners } = meshOf(solid);
         return {
@@ -51,18 +61,25 @@ export function viewContent(room: RoomOnPage, { changes: known }: Wishes = {}): 
             shape: shapes.at(JSON.stringify([faces, edges]), () => ({ faces, edges })), corners: corners.flat(),
         };
     };
-    const pieces = PARTS.flatMap(part => solids.filter(solid => solid.piece.part === part)).map(pieceOf), changes = changesInView(room, known, pieceOf);
+    const pieces = yield* eachInSteps(PARTS.flatMap(part => solids.filter(solid => solid.piece.part === part)), SOLIDS_IN_STEP, pieceOf);
+    yield;
+    const changes = changesInView(room, known, pieceOf);
+    yield;
+    const found = inspectClosely(room.file);
+    yield;
+    const all = { ceiling, layout, takeOff: room.takeOff, findings: [...room.findings, ...found] };
+    const findings = findingsOnPlan(all, { pointsPerTick: 0, left: 0, top: 0 }, sources)
+        .map(({ severity, message, at, keys }) => ({ severity, message, at, keys }));
+    const told = room.order === 'looking' ? null : room.order ?? putUpOnPage(ceiling);
+    yield;
     return {
         title: layout.room.title ?? layout.room.name,
         outline: ceiling.walls.map(({ from: { x, y } }) => [x, y] as const),
         size: { width: ceiling.width, length: ceiling.length, depth: Math.max(0, ...solids.flatMap(({ prisms }) => prisms.map(({ foot }) => foot))) },
         shapes: shapes.list, pieces,
-        findings: findingsOnPlan({
-            ceiling, layout, takeOff: room.takeOff, findings: [...room.findings, ...inspectClosely(room.file)],
-        }, { pointsPerTick: 0, left: 0, top: 0 }, sources)
-            .map(({ severity, message, at, keys }) => ({ severity, message, at, keys })),
+        findings,
         wrong: [...new Set(faults.flatMap(wrongPieces))].sort(),
-        order: room.order === 'looking' ? null : orderInView(room.order ?? putUpOnPage(ceiling), solids),
+        order: told && orderInView(told, solids),
         ...changes && { changes },
         sources: sources.list,
     };

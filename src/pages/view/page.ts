@@ -1,40 +1,63 @@
-import { drawView, pictureSvg } from '../../drawing/index.ts';
+import { drawViewInSteps, pictureSvgInSteps, type Picture } from '../../drawing/index.ts';
 import { pieceTitle } from '../../drawing/plan/pieces.ts';
-import { solidsOf } from '../../dryfit/solids.ts';
-import { toGlb } from '../../exports/gltf/gltf.ts';
-import { toIfc } from '../../exports/ifc/ifc.ts';
+import { glbInSteps } from '../../exports/gltf/gltf.ts';
+import { ifcInSteps } from '../../exports/ifc/ifc.ts';
 import { standingNotice } from '../../report/standing.ts';
 import { PARTS } from '../../takeoff/model.ts';
-import type { Page, RoomOnPage } from '../page.ts';
+import { dryFitOf } from '../../pipeline/inspect-closely.ts';
+import type { Steps } from '../../plain/steps.ts';
+import { atOnceOf, type Page, type RoomOnPage } from '../page.ts';
 import { html, trusted } from '../shared/html.ts';
 import { fileName, type FileName } from '../../text/file-name.ts';
 import { printable } from '../shared/printable.ts';
 import { t } from '../shared/words.ts';
-import { viewContent, type ViewContent } from './content.ts';
+import { viewContent, viewInSteps, type ViewContent } from './content.ts';
 import { partNames } from './render.ts';
 import type { HtmlText } from '../../text/fit.ts';
+
+const LONG = {
+    *html(room: RoomOnPage) { return { name: nameOf(room, 'html'), bytes: yield* printedView(room) }; },
+    *svg(room: RoomOnPage) {
+        const picture = yield* pictureOf(room);
+        return { name: nameOf(room, 'svg'), bytes: yield* pictureSvgInSteps(picture, { notice: standingNotice(room.standing) }) };
+    },
+    *gltf(room: RoomOnPage) {
+        const { layout: { room: { title, name, job } }, ceiling, standing } = room, { solids } = dryFitOf(ceiling);
+        yield;
+        const bytes = yield* glbInSteps(title ?? name, solids, job.show.value, standingNotice(standing));
+        return bytes.then(made => ({ name: nameOf(room, 'glb'), bytes: made }));
+    },
+    *ifc(room: RoomOnPage) {
+        const { ceiling, standing } = room, { solids } = dryFitOf(ceiling);
+        yield;
+        return { name: nameOf(room, 'ifc'), bytes: yield* ifcInSteps(ceiling, solids, standingNotice(standing)) };
+    },
+} satisfies Page['exportSteps'];
 
 export const viewPage: Page<ViewContent> = {
     kind: 'view',
     showsOrder: true,
     showsChanges: true,
-    contentOf: viewContent,
-    exports: {
-        html: room => ({ name: nameOf(room, 'html'), bytes: printedView(room) }),
-        svg: room => ({ name: nameOf(room, 'svg'), bytes: pictureSvg(drawView(room.ceiling, solidsOf(room.ceiling, room.takeOff)), { notice: standingNotice(room.standing) }) }),
-        gltf: async room => ({ name: nameOf(room, 'glb'), bytes: await toGlb(room.layout.room.title ?? room.layout.room.name, solidsOf(room.ceiling, room.takeOff), room.layout.room.job.show.value, standingNotice(room.standing)) }),
-        ifc: room => ({ name: nameOf(room, 'ifc'), bytes: toIfc(room.ceiling, solidsOf(room.ceiling, room.takeOff), standingNotice(room.standing)) }),
-    },
+    contentOf: viewContent, contentSteps: viewInSteps,
+    exportSteps: LONG, exports: atOnceOf(LONG),
 };
-
 function nameOf({ layout }: RoomOnPage, ending: string): FileName {
     return fileName('ceiling', layout.room.name, ending);
 }
 
+function* pictureOf({ ceiling }: RoomOnPage): Steps<Picture> {
+    const { solids } = dryFitOf(ceiling);
+    yield;
+    const picture = yield* drawViewInSteps(ceiling, solids);
+    yield;
+    return picture;
+}
+
 /** The picture as it stands still, and every piece in it by name for who reads it on a screen: on paper that is the cut list's to say. */
-function printedView({ layout: { room }, ceiling, takeOff, standing }: RoomOnPage): HtmlText {
-    const show = room.job.show.value;
-    const picture = pictureSvg(drawView(ceiling, solidsOf(ceiling, takeOff)), { as: 'part of a page', theme: 'print' });
+function* printedView(page: RoomOnPage): Steps<HtmlText> {
+    const { layout: { room }, takeOff, standing } = page, show = room.job.show.value;
+    const picture = yield* pictureSvgInSteps(yield* pictureOf(page), { as: 'part of a page', theme: 'print' });
+    yield;
     const lists = PARTS.filter(part => takeOff.pieces.some(piece => piece.part === part)).map(part => html`<h2>${partNames[part]()}</h2>
 <ul>${takeOff.pieces.filter(piece => piece.part === part).map(piece => html`<li>${pieceTitle(piece, show)}</li>`)}</ul>
 `);

@@ -3,10 +3,11 @@ import type { Connection } from 'vscode-languageserver';
 import type { BoardProver } from '../../cutting/board-prover.ts';
 import type { CofferSharedServices } from '../../language/coffer-services.ts';
 import { isOfHouse, isPaneKind } from '../../pages/kinds.ts';
-import type { RoomOnPage } from '../../pages/page.ts';
+import type { PageContent, RoomOnPage, Wishes } from '../../pages/page.ts';
 import { keyOfJob } from '../../pages/rooms.ts';
-import { contentOn, PAGES } from '../../pages/pages.ts';
+import { contentInSteps, contentOn, PAGES } from '../../pages/pages.ts';
 import { partsOf } from '../../pipeline/inspect-closely.ts';
+import type { Steps } from '../../plain/steps.ts';
 import { breath } from '../breath.ts';
 import {
     CURSOR, PANE_CLOSED, PANE_CONTENT, PANE_EXPORT, PANE_MARK, PANE_SELECTION, PANE_SHOWS, PANE_STOP,
@@ -44,6 +45,10 @@ interface Pane {
     keys?: string;
 }
 
+/** What a pane is made from, and wishes. */
+interface Wanted { readonly madeFrom: readonly unknown[]; readonly wishes: Wishes }
+interface Ahead { readonly madeFrom: readonly unknown[]; readonly content: PageContent }
+
 /**
  * How long a picture waits after a build. While somebody types it waits as long as it took the last time, so that it does not
  * stand in the way of the next keystroke; but never longer than LATEST_MS after the first build that waits.
@@ -69,6 +74,9 @@ export class Panes {
     private cursor: CursorParams | undefined;
     private waiting: ReturnType<typeof setTimeout> | undefined;
     private waitsSince = 0;
+    /** It is at it, and has to begin anew when it is done. */
+    private showing = false;
+    private again = false;
     /** When something last changed, and how long it then took to show it. */
     private lastChange = 0;
     private lastCost = 0;
@@ -160,14 +168,35 @@ export class Panes {
 
     private async showAll(): Promise<void> {
         this.waiting = undefined;
+        if (this.showing) {
+            this.again = true;
+            return;
+        }
+        this.showing = true;
         await this.services.workspace.WorkspaceManager.ready;
         const begun = Date.now();
+        if (await this.shownAll()) this.lastCost = Date.now() - begun;
+        this.showing = false;
+        if (!this.again) return;
+        this.again = false;
+        this.soon();
+    }
+
+    /** False where something changed again on the way: then it is shown anew. */
+    private async shownAll(): Promise<boolean> {
         for (const [id, pane] of [...this.panes]) {
-            if (!await this.getReady(pane)) return;      // something changed again: it is shown then
-            await this.between(() => { if (this.panes.get(id) === pane) this.show(id, pane); });
+            if (!await this.getReady(pane)) return false;
+            const ahead = await this.makeAhead(pane);
+            if (ahead === 'overtaken') return false;
+            await this.between(() => { if (this.panes.get(id) === pane) this.show(id, pane, ahead); });
             await breath();
         }
-        this.lastCost = Date.now() - begun;
+        return true;
+    }
+
+    /** Something waits to be shown that came after what is being shown. */
+    private get isOvertaken(): boolean {
+        return this.waiting !== undefined || this.again;
     }
 
     /** Works out part by part what a pane will ask for all at once, and answers whoever comes in between. False where something changed meanwhile. */
@@ -176,18 +205,54 @@ export class Panes {
         await this.between(() => { steps = this.stepsFor(pane); });
         for (const step of steps) {
             await breath();
-            if (this.waiting !== undefined) return false;
+            if (this.isOvertaken) return false;
             await this.between(step);
         }
-        return this.waiting === undefined;
+        return !this.isOvertaken;
+    }
+
+    /**
+     * The content of a large room, made step by step. Only another text overtakes it: who looks for boards or for what changed tells so often that it
+     * would never come to an end.
+     */
+    private async makeAhead(pane: Pane): Promise<Ahead | undefined | 'overtaken'> {
+        const { builtAt } = this;
+        let work: (Wanted & { readonly steps: Steps<PageContent> }) | undefined, content: PageContent | undefined;
+        await this.between(() => {
+            const { there, all } = this.aimed(pane), room = there && this.isLarge(pane, there, all) ? this.rooms.onPage(there) : undefined;
+            const wanted = room && this.wantedBy(pane, room);
+            if (room && wanted) work = { ...wanted, steps: contentInSteps(PAGES[pane.wishes.kind], room, wanted.wishes) };
+        });
+        if (!work) return undefined;
+        while (!content) {
+            await breath();
+            if (this.builtAt !== builtAt) return 'overtaken';
+            let isFailed = true;
+            await this.between(() => {
+                const { done, value } = work!.steps.next();
+                if (done) content = value;
+                isFailed = false;
+            });
+            // it is told when it fails at once, too
+            if (isFailed) return undefined;
+        }
+        return { content, madeFrom: work.madeFrom };
+    }
+
+    private isLarge(pane: Pane, there: RoomThere, all: readonly RoomThere[]): boolean {
+        return this.shownWith(pane, there, all).reduce((sum, { layout: { ceiling } }) => sum + (ceiling?.coffers.length ?? 0), 0) > LARGE;
+    }
+
+    /** The rooms that a pane of this room shows. */
+    private shownWith({ wishes: { kind } }: Pane, there: RoomThere, all: readonly RoomThere[]): readonly RoomThere[] {
+        const house = keyOfJob(there.layout.room.job);
+        return isOfHouse(kind) ? all.filter(({ layout }) => keyOfJob(layout.room.job) === house) : [there];
     }
 
     private stepsFor(pane: Pane): readonly (() => void)[] {
         const { there, all } = this.aimed(pane);
-        if (!there) return [];
-        const house = keyOfJob(there.layout.room.job);
-        const wanted = isOfHouse(pane.wishes.kind) ? all.filter(({ layout }) => keyOfJob(layout.room.job) === house) : [there];
-        return wanted.flatMap(({ layout: { ceiling } }) => (ceiling && ceiling.coffers.length > LARGE ? partsOf(ceiling) : []));
+        return there === undefined ? []
+            : this.shownWith(pane, there, all).flatMap(({ layout: { ceiling } }) => (ceiling && ceiling.coffers.length > LARGE ? partsOf(ceiling) : []));
     }
 
     /** Between builds, when every document is linked. */
@@ -206,7 +271,7 @@ export class Panes {
         return roomFor(this.rooms, pane.wishes, cursor, pane.at);
     }
 
-    private show(id: string, pane: Pane): void {
+    private show(id: string, pane: Pane, ahead?: Ahead): void {
         const { there, all } = this.aimed(pane), { kind, pinned } = pane.wishes, { cursor } = this, text = this.textOfCursor();
         const lost = there === undefined && pane.good !== undefined && (pinned || all.length === 0);
         if (there) {
@@ -220,7 +285,7 @@ export class Panes {
         const { shown, rooms } = isOfHouse(kind) ? housesOf(one, all) : { shown: one ? choiceOf(one) : null, rooms: all.map(choiceOf) };
         const problem = known || pane.at === undefined ? undefined : this.rooms.firstError(pane.at.uri);
         const condition = known ? 'current' : pane.good ? 'broken' : 'nothing';
-        const content = pane.good ? this.contentFor(pane, pane.good) : undefined;
+        const content = pane.good ? this.contentFor(pane, pane.good, ahead) : undefined;
         const rest: PaneContentParams = { pane: id, kind, shown, rooms, condition, ...problem && { problem } };
         const restText = JSON.stringify(rest);
         if (content !== undefined || restText !== pane.rest) {
@@ -236,10 +301,24 @@ export class Panes {
     }
 
     /** The content, where it is not the one that was sent before. */
-    private contentFor(pane: Pane, room: RoomOnPage): PaneContentParams['content'] {
+    private contentFor(pane: Pane, room: RoomOnPage, ahead?: Ahead): PaneContentParams['content'] {
+        const wanted = this.wantedBy(pane, room);
+        if (!wanted) return undefined;
+        // made of another room or another text, it is not what is asked for; of boards and changes as they were a moment ago it is shown until more comes
+        const isOfThis = ahead?.madeFrom[0] === room.file && ahead.madeFrom[1] === room.layout.room.name;
+        pane.madeFrom = isOfThis ? ahead.madeFrom : wanted.madeFrom;
+        const content = isOfThis ? ahead.content : contentOn(PAGES[pane.wishes.kind], room, wanted.wishes);
+        const text = JSON.stringify(content);
+        if (text === pane.content) return undefined;
+        pane.content = text;
+        return content;
+    }
+
+    /** What is to be made for a pane, where it is not what was made before. */
+    private wantedBy(pane: Pane, room: RoomOnPage): Wanted | undefined {
         const page = PAGES[pane.wishes.kind], { width, height } = pane.wishes;
         const ofHouse = isOfHouse(page.kind), stands = (ofHouse ? room.house : [room]).map(({ standing }) => [...standing.errors, ...standing.notComputed, ...standing.beforeCutting, ...standing.notUsed].map(({ place, message }) => `${place} ${message}`).join('\n'));
-        const madeFrom: unknown[] = [room.file, ...ofHouse ? room.house.map(({ file }) => file) : [], width, height, ...stands];
+        const madeFrom: unknown[] = [room.file, room.layout.room.name, ...ofHouse ? room.house.map(({ file }) => file) : [], width, height, ...stands];
         const isSame = (now: readonly unknown[]): boolean =>
             pane.content !== undefined && pane.madeFrom?.length === now.length && now.every((each, i) => each === pane.madeFrom![i]);
         if (!page.showsBoards && !page.showsChanges && !page.showsOtherGrids && !page.showsOrder && isSame(madeFrom)) return undefined;
@@ -260,13 +339,7 @@ export class Panes {
             if (!isLooking) pane.worksOf = place;
             madeFrom.push(works);
         }
-        if (isSame(madeFrom)) return undefined;
-        pane.madeFrom = madeFrom;
-        const content = contentOn(page, room, { width, height, ...changes && { changes } });
-        const text = JSON.stringify(content);
-        if (text === pane.content) return undefined;
-        pane.content = text;
-        return content;
+        return isSame(madeFrom) ? undefined : { madeFrom, wishes: { width, height, ...changes && { changes } } };
     }
 
     /** Every pane is compared with what the pane of changes is compared with, since they are looked at beside each other. */
@@ -287,8 +360,18 @@ export class Panes {
         if (!pane?.good || !make) return null;
         const page = PAGES[pane.wishes.kind], wishes = page.showsChanges ? { changes: this.comparisons.of(pane.good, this.againstOf(pane)) } : {};
         if (page.isThere?.(wishes) === false) return null;
-        const { name, bytes } = await make(pane.good, state, wishes);
+        const steps = page.exportSteps?.[format as ExportFormat];
+        const { name, bytes } = await (steps ? this.inTurns(steps(pane.good, state, wishes)) : make(pane.good, state, wishes));
         return typeof bytes === 'string' ? { name, text: bytes } : { name, base64: base64Of(bytes) };
+    }
+
+    /** Answers whoever comes in between. */
+    private async inTurns<Made>(steps: Steps<Made>): Promise<Made> {
+        for (;;) {
+            const step = await this.services.workspace.WorkspaceLock.read(() => steps.next());
+            if (step.done) return step.value;
+            await breath();
+        }
     }
 
     private send(method: string, params: object): void {
