@@ -43,10 +43,11 @@ const ROOMS = {
         ['tests/takeoff', 'tests/dryfit', 'tests/rules', 'tests/cutting', ...READERS],
     ],
     cutting: [
-        inCutting(
+        [...inCutting(
             'as-cut', 'ask-together', 'assign', 'at-bench', 'become', 'first-plan', 'gap', 'known', 'look-closer', 'money-and-boards', 'pose', 'proved-plan', 'rest', 'sections', 'shop',
             'still-good', 'strips-on-hand', 'whole-plans', 'solve/at-once', 'solve/branches', 'solve/course', 'solve/dive', 'solve/offcuts', 'solve/parts', 'solve/programs', 'solve/scarce', 'solve/too-much',
-        ),
+            'solve/enough', 'solve/exhaustive', 'solve/whole-model', 'solve/second-solver',
+        ), 'tests/sawing/miter-stop.test.ts'],
         ['tests/cutting', 'tests/sawing', 'tests/estimate', ...READERS],
     ],
     sawing: [['tests/sawing'], READERS],

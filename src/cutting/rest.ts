@@ -173,7 +173,7 @@ function stripsOf(pieces: readonly Piece[], length: Ticks, cut: Ticks, job: JobS
         const rippedTo = rippedFirst(piece, job);
         const takes = blankLength(piece, job) + cut;
         let strip = strips.find(one => one.rippedTo === rippedTo && (rippedTo === undefined || one.room >= takes));
-        if (!strip) strips.push(strip = { ...rippedTo !== undefined && { rippedTo }, pieces: [], room: length + cut - (rippedTo === undefined ? 0 : whole) });
+        if (!strip) strips.push(strip = { ...rippedTo !== undefined && { rippedTo }, pieces: [], room: length + cut - whole });
         strip.pieces.push(piece);
         strip.room -= takes;
     }

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { creditOf, fits, piecesAsCut, recordOf, usableFor } from '../../src/cutting/as-cut.ts';
+import { asRecorded, creditOf, fits, piecesAsCut, recordOf, usableFor } from '../../src/cutting/as-cut.ts';
 import { intoTexts } from '../../src/cutting/cut-line.ts';
 import { readFile } from '../../src/language/read-file.ts';
 import { inspect } from '../../src/pipeline/inspect.ts';
@@ -110,6 +110,19 @@ describe('what a piece is good for', () => {
         const [own] = [...boards.cut(layout.room).values()].flat();
         const { kerf, endTrim } = layout.room.job;
         expect(own!.strips[0]!.offcut).toBe(16 * 12 * 16256 - endTrim.value - 90 * 16256 - 2 * kerf.value);
+    });
+
+    test('with other ends than it was cut with it has those of the record, and is as long on the side that its long points were on', async () => {
+        const { pieces } = await roomOf(den({ north: 3, east: 2, inches: 154, corners: 'mitered', metric: false }, '')), side = pieces.find(piece => piece.hand === 'left')!;
+        const record = { length: 40 * 16256, miters: [45, 45], hand: null } as const, short = 40 * 16256 - 2 * side.thickness;
+        expect(side.cutBack).toBeGreaterThan(side.cutFace);
+        const turned = { ...side, cutBack: side.cutFace, cutFace: side.cutBack };
+        expect([side, turned, { ...side, cutFace: side.cutBack }].map(piece => {
+            const { cutBack, cutFace, cutOverall, ends } = asRecorded(piece, record);
+            return [cutBack, cutFace, cutOverall, ends.map(({ cut }) => cut)];
+        })).toEqual([
+            [40 * 16256, short, 40 * 16256, ['miter', 'miter']], [short, 40 * 16256, 40 * 16256, ['miter', 'miter']], [40 * 16256, short, 40 * 16256, ['miter', 'miter']],
+        ]);
     });
 
     test('a spoiled piece is first of all the one that does not fit', async () => {

@@ -29,6 +29,14 @@ describe('boards on hand as they were measured', () => {
         const unmeasured = [board({ width: given(inches(5)) }), board({ length: given(feet(8)), into: [given('bottom-2')] })];
         expect(told(unmeasured, feet(8))).toEqual([[feet(8), undefined, undefined]]);
     });
+    test('each is another one: what was measured is not measured again, and a strip is no board', () => {
+        const two = [board({ length: given(feet(10)) }), board({ name: 'b2', length: given(feet(9)) })];
+        expect(told(two, feet(8))).toEqual([[feet(8), undefined, undefined], [feet(10), 'b1', undefined], [feet(9), 'b2', undefined]]);
+        expect(told(two, feet(12), feet(10))).toEqual([[feet(10), 'b1', undefined], [feet(9), 'b2', undefined]]);
+        const strip = given({ count: 1, length: feet(10), width: inches(2) });
+        expect(asMeasured([strip], [board({ length: given(feet(8)) })], pine).map(({ value }) => [value.length, value.measured])).toEqual([[feet(10), undefined], [feet(8), 'b1']]);
+        expect(asMeasured([given({ count: 0, length: feet(10) })], [board({ length: given(feet(8)) })], pine).map(({ value }) => [value.count, value.measured])).toEqual([[1, 'b1']]);
+    });
     test('one that is narrow has its width, one that is thin is not there', () => {
         const width = given(pine.width!.value.ticks - inches('1/16')), thickness = given(pine.thickness!.value.ticks - inches('1/16'));
         expect(told([board({ length: given(feet(8)), width })], feet(8))).toEqual([[feet(8), 'b1', width.value]]);

@@ -280,6 +280,16 @@ describe('what is left when all is cut', () => {
     });
 });
 
+test('of leftovers of one length those that are worth nothing come first, however they were told', () => {
+    const worth = { amount: new Rational(9), currency: 'USD' }, told = (...onHand: Stock['onHand'][number]['value'][]): unknown => {
+        const pine: Stock = { ...stock({ feet: [16] }), onHand: onHand.map(given) }, plan = planBoards([inDen('a', pine, inches(150))], settings);
+        return leftoversOf([{ plan, job: settings }]).map(({ pieces }) => pieces.map(left => [left.count, printInches(left.length), left.worth !== undefined]));
+    };
+    const wanted = [[[1, '96"', false], [2, '96"', true], [1, '62"', false], [1, '40 7/8"', false]]];
+    const free = { count: 1, length: feet(8) }, dear = { count: 2, length: feet(8), worth }, short = { count: 1, length: inches(62) };
+    expect([told(free, dear, short), told(dear, short, free)]).toEqual([wanted, wanted]);
+});
+
 test('a length that no tape tells exactly is in no line', () => {
     const pine = stock(), board = (length: Ticks, at: Ticks): Board =>
         ({ number: 1, length, from: 'bought', strips: [{ pieces: [inDen('a', pine, at)], offcut: 0, kept: false }] });

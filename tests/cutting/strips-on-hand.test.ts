@@ -60,6 +60,17 @@ test('of a wider one what is narrower is ripped, also what fills most of a board
     for (const plan of plans(['a', 'b'].map(id => cut(id, of, '70', '2 1/8')))) expect(told(plan)).toEqual([['on hand', '4 1/2"', [1, 1]]]);
 });
 
+test('one that is ripped is cut across first where what is left is worth keeping; one that is as wide as its pieces never', () => {
+    const of = pine([1, feet(8), inches('4 1/2')]);
+    // 30 + 1/8 + 30 are cut off and ripped: behind them 96 - 1 - 60 1/8 - 1/8 = 34 3/4" keep their 4 1/2"
+    for (const plan of plans(['a', 'b'].map(id => cut(id, of, '30', '2 1/8')))) {
+        const [board] = plan.stocks[0]!.boards;
+        expect([board!.sections?.map(size => printInches(size)), board!.strips.map(({ rippedTo, offcut }) => [rippedTo === undefined ? '-' : printInches(rippedTo), printInches(offcut)])])
+            .toEqual([['60 1/8"'], [['-', '34 3/4"'], ['2 1/8"', '0"']]]);
+    }
+    for (const plan of plans([cut('a', of, '30', '4 1/2')])) expect(plan.stocks[0]!.boards.map(({ sections, width }) => [sections, printInches(width!)])).toEqual([[undefined, '4 1/2"']]);
+});
+
 test('strips of one length and of two widths are two kinds, each of which there are so many', () => {
     const of = pine([1, feet(6), inches(2)], [2, feet(6), inches(4)], [1, feet(6)]);
     const pieces = ['2', '4', '4', '4'].map((width, i) => cut(String(i), of, '60', width));

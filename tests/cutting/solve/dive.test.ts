@@ -76,6 +76,13 @@ test('of a content what can still be used: all of it, what is left of its pieces
     expect([left(1, 1, 9), left(0, 3, 9), left(0, 0, 9), remaining(problem, own, [2, 1, 0], [0])]).toEqual([[[0, 1], [1, 1]], [[1, 1]], undefined, undefined]);
 });
 
+test('what is worth nothing in the solution is planned all the same', () => {
+    const problem = problemOf([of(1), of(1, 2)]), own = column(0, [0, 1]);
+    const start = { used: [{ column: own, times: 1 }], columns: [own], values: [10, 0] };
+    const plan = dive(problem, start, solver, effort(), { free: [Infinity], below: 100, target: 20, variant: 0 });
+    expect(checkLayouts(problem, plan!)).toBe(20);
+});
+
 // the first content comes out of the cheaper board, of which there is one: it is gone by the time that the second is to be cut from it
 test('a board that was taken for another content is not taken twice', () => {
     const problem = problemOf([of(1), of(1, 9)], [{ capacity: 12, cost: 10, available: null, across: 1 }, { capacity: 12, cost: 5, available: 1, across: 1 }]);

@@ -31,6 +31,14 @@ describe('of two plans at one cost', () => {
         expect(rooms(problem, better)).toEqual([12, 10]);
     });
 
+    test('lengths are counted on both boards: what is one less on the one and one more on the other is left as it is', () => {
+        // 60 and 30 beside 30, 28 and 28: one of 30 for one of 28 would be 60 and 28 beside 30, 30 and 28
+        const problem = problemOfPieces([60, 30, 30, 28, 28], boards);
+        const ways = [{ lane: 0, picks: [[0, 1], [1, 1]] }, { lane: 0, picks: [[1, 1], [2, 2]] }] as const;
+        const two: Layout[] = ways.map(strip => ({ board: 0, times: 1, strips: [strip] }));
+        expect(withLongerOffcuts(problem, two, 20, 1e6)).toEqual(two);
+    });
+
     test('for any plan: the same pieces, no dearer, kept offcuts at least as good', () => {
         fc.assert(fc.property(fc.array(
             fc.integer({ min: 3, max: 90 }), { minLength: 1, maxLength: 40 },

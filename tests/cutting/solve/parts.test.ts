@@ -263,6 +263,8 @@ describe('figures of a problem', () => {
         expect(rows.limits([2, 0, 5], { least: [0, 0, 1, 0], most: [9, 2, 1, 1] }))
             .toEqual([[2, Infinity], [5, Infinity], [0, 9], [0, 2], [1, 1], [0, 1]].map(([least, most]) => ({ least, most })));
         expect(rows.entries({ board: 1, strips: [], gives: [[0, 1], [1, 7], [2, 3]] })).toEqual([[0, 1], [1, 3], [3, 1]]);
+        const withSections = new MasterRows(shop, [2, 0, 5], [{ from: 8, least: 0, most: 2 }, { from: 12, least: 0, most: 1 }]);
+        expect([withSections.count, withSections.boardRow(3), withSections.sectionRow(1)]).toEqual([8, 5, 7]);
         expect(rows.prices([4, -1, 2, -3, 0, 5])).toEqual({ items: [4, 0, 0], boards: [9 - 2, 7 + 3, 0, 5 - 5], sections: [] });
     });
 });

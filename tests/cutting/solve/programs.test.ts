@@ -150,6 +150,15 @@ test('a piece that comes out of no board is said to be lacking', () => {
     master.dispose();
 });
 
+test('boards that have to be bought and are not needed are counted, and nothing is lacking for them', () => {
+    const boards = [{ capacity: 20, cost: 9, available: null, across: 1 }];
+    const problem: CuttingProblem = { items: [{ size: 10, count: 2, lanes: [0] }], boards, strips: [] };
+    const counts = { least: [3], most: [9] }, master = new Master(problem, [2], counts, solver, effort());
+    const { answer } = generate(problem, [2], master, new Pricing(problem, [2], effort()), counts, effort())!;
+    expect([answer.lacking, answer.boards.map(count => Math.round(count * 1e6) / 1e6), Math.round(answer.objective * 1e6) / 1e6]).toEqual([false, [3], 27]);
+    master.dispose();
+});
+
 describe('programs of whole numbers', () => {
     test('out of all ways to cut a board the cheapest plan is picked, or it is said that there is none', () => {
         fc.assert(fc.property(plain, problem => {
@@ -191,6 +200,7 @@ test.each<[string, CuttingProblem]>([
         strips: [],
     }],
     ['ripped', { items: [6, 4].map(size => ({ size, count: 2, lanes: [1] })), boards: [{ capacity: 10, cost: 20, available: null, across: 10 }], strips: [5] }],
+    ['ripped, of which a section may be as long', { items: [6, 4].map(size => ({ size, count: 2, lanes: [1] })), boards: [{ capacity: 10, cost: 20, available: null, across: 10 }], strips: [5], shortestSection: 10 }],
 ])('nothing is in the program as a flow that no plan can hold: boards that are %s', (_, problem) => {
     const prices = { items: problem.items.map(({ size }) => size), boards: [], sections: [] };
     const flow = (arcs: number) => planByFlow(problem, prices, allCounts(problem, 20), 20, costStep(problem), solver, effort(), { arcs, nodes: 100 });

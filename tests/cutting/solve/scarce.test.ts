@@ -43,6 +43,12 @@ test('what other boards hold is left to plan, and so are the boards that nothing
     expect(onScarceBoards({ ...problem, items: [{ size: 9, count: 3, lanes: [0] }] }, new Effort(Infinity)), 'nothing is scarce for it').toBeUndefined();
 });
 
+test('what a board is cut into is told in the order of the pieces', () => {
+    const items = [8, 12, 10].map(size => ({ size, count: 1, lanes: [0] })), boards = [{ capacity: 30, cost: 9, available: 1, across: 1 }];
+    const { layouts } = onScarceBoards({ items, strips: [], boards }, new Effort(Infinity))!;
+    expect(layouts).toEqual([{ board: 0, times: 1, strips: [{ lane: 0, picks: [[0, 1], [1, 1], [2, 1]] }] }]);
+});
+
 test('very many pieces are not gone through', () => {
     const effort = new Effort(Infinity), items = [{ size: 3, count: 200, lanes: [0] }];
     expect(onScarceBoards({ items, strips: [], boards: [{ capacity: 10, cost: 1, available: 10, across: 1 }] }, effort)).toBeUndefined();
