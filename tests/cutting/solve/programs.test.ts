@@ -26,8 +26,8 @@ import { begun, from, plain, ripped, worths } from './small-jobs.ts';
 /** The programs that the search asks, each by itself, of jobs so small that everything can be tried. */
 const effort = (): Effort => new Effort(Infinity);
 describe('boards that may be ripped, of pieces without end', () => {
-    /** What the best content of a board is worth, by trying what is cut off first. */
-    function best({ items, boards, strips, shortestSection = Infinity }: CuttingProblem, values: readonly number[], board: number): number {
+    /** What the best content of a board is worth, by trying what is cut off first; and of so much of it that is cut across. */
+    function bestOf({ items, boards, strips, shortestSection = Infinity }: CuttingProblem, values: readonly number[], board: number) {
         const { capacity, across, ripOnly } = boards[board]!;
         const known = new Map<string, number>();
         const once = (key: string, make: () => number): number => { if (!known.has(key)) known.set(key, make()); return known.get(key)!; };
@@ -38,16 +38,20 @@ describe('boards that may be ripped, of pieces without end', () => {
         const cutAcross = (length: number): number => once(`across ${length}`, () => Math.max(0,
             ...items.flatMap(({ size, lanes }, i) => (!ripOnly && lanes.includes(0) && size <= length ? [values[i]! + cutAcross(length - size)] : [])),
             ...Array.from({ length }, (_, i) => i + 1).filter(size => size >= shortestSection).map(size => abreast(size, across) + cutAcross(length - size))));
-        return Math.max(abreast(capacity, across), cutAcross(capacity));
+        return { whole: Math.max(abreast(capacity, across), cutAcross(capacity)), cutAcross };
     }
     test('the tables say what the best content is worth, and tell one that is worth it', () => {
         fc.assert(fc.property(ripped, worths, (some, values) => {
             const problem = { ...some, items: some.items.map(item => ({ ...item, count: 999 })) };
             const tables = new SectionTables(problem, problem.items.map(() => 999), effort());
-            const wanted = problem.boards.map((_, board) => best(problem, values, board));
+            const best = problem.boards.map((_, board) => bestOf(problem, values, board)), wanted = best.map(({ whole }) => whole);
             expect([tables.isExact, tables.isSmall]).toEqual([true, true]);
             expect(tables.worth(values, 'at most')).toEqual(wanted);
             expect(tables.worth(values, 'cut')).toEqual(wanted);
+            problem.boards.forEach(({ capacity }, board) => {
+                const lengths = Array.from({ length: capacity + 1 }, (_, length) => length), family = tables.family(board);
+                expect(lengths.map(length => family.worthCut(length))).toEqual(lengths.map(best[board]!.cutAcross));
+            });
             for (const how of ['as wanted', 'too often'] as const) problem.boards.forEach((_, board) => {
                 const cut = tables.content(board, how), picks = picksOf(cut), counts = new Map(picks);
                 expect(picks.reduce((sum, [item, count]) => sum + values[item]! * count, 0)).toBe(wanted[board]);
