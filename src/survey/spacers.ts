@@ -1,4 +1,5 @@
 import type { Ceiling } from '../ceiling/model.ts';
+import { grouped } from '../plain/groups.ts';
 import { inches } from '../quantity/rational.ts';
 import { roundDown } from '../quantity/round.ts';
 import type { Ticks } from '../quantity/ticks.ts';
@@ -27,6 +28,15 @@ export function spacersBy({ lines }: Ceiling, { pieces }: TakeOff, surface: Surf
 /** Those that have too little room where the ceiling hangs low, and are not too high everywhere: that is a mistake of the section. */
 export function crowdedSpacers(spacers: readonly SurveyedSpacer[]): SurveyedSpacer[] {
     return spacers.filter(({ height, room, hump }) => height <= room && height - (room - hump) > SCRIBED);
+}
+
+/** How high at the most spacers are cut that are crowded, the lowest first, with those that are cut so. */
+export interface Shortened { readonly most: Ticks; readonly spacers: readonly SurveyedSpacer[] }
+
+/** Those that have to be cut shorter than the rest, by what they are cut to at a mark of the tape: the lowest first. */
+export function shortenedSpacers(spacers: readonly SurveyedSpacer[], step: Ticks): Shortened[] {
+    const to = grouped(crowdedSpacers(spacers), spacer => mostOfSpacer(spacer, step));
+    return [...to].map(([most, same]) => ({ most, spacers: same })).sort((a, b) => a.most - b.most);
 }
 
 /** The highest that a spacer may be there, at a mark of the tape. */

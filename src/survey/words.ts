@@ -1,10 +1,12 @@
 import type { JobSettings } from '../job/model.ts';
-import { printIn, printLength, type Show } from '../quantity/print-length.ts';
+import { listed } from '../plain/words.ts';
+import { printIn, printLength, printMark, type Show, type Tape } from '../quantity/print-length.ts';
 import { roundTo } from '../quantity/round.ts';
 import { TICKS_PER_INCH, TICKS_PER_MM, type Ticks } from '../quantity/ticks.ts';
 import { compassOfEnd } from '../takeoff/ends.ts';
 import { spokenName } from '../takeoff/ids.ts';
 import type { Piece } from '../takeoff/model.ts';
+import type { Shortened } from './spacers.ts';
 import type { Spot, Stretch } from './survey.ts';
 
 /** Depths and gaps as a steel rule reads them, and places as one finds them with a tape overhead. */
@@ -30,6 +32,16 @@ export function surveyWords({ show: { value: show } }: Pick<JobSettings, 'show'>
         at: (piece, { along }) => (along < COARSE[show] ? `at its ${compassOfEnd(piece, 'first')} end` : `${place(along)} from its ${compassOfEnd(piece, 'first')} end`),
         over: ({ from, to }, length) => (from < COARSE[show] && to > length - COARSE[show] ? 'over its whole length' : `from ${place(from)} to ${place(to)}`),
     };
+}
+
+const MOST_NAMED = 6;
+
+/** `A-1-2 and A-1-3 to 3 5/16"`, the lowest first; of many alike how many more. */
+export function shortenedWords(to: readonly Shortened[], tape: Tape): string[] {
+    return to.map(({ most, spacers }) => {
+        const names = spacers.map(({ piece }) => spokenName(piece.id).replace('spacer ', '')), more = names.length - MOST_NAMED;
+        return `${listed(more > 0 ? [...names.slice(0, MOST_NAMED), `${more} more`] : names)} to ${printMark(most, tape)}`;
+    });
 }
 
 /** "side A-1-north". */

@@ -36,6 +36,15 @@ async function told(files: Record<string, string>): Promise<SurveyJson> {
 }
 
 describe('survey', () => {
+    test('spacers that a low ceiling leaves too little room stand at their line of the cut list with what they are cut to; the fix leaves none', async () => {
+        const hall = readFileSync(join('tests', 'rules', 'hump-eats-spacer-room.coffer'), 'utf8').replaceAll(/[»«]/g, '');
+        const { out } = await cofferwright(folderWith({ 'hall.coffer': hall }), ['cut-list']), line = out.replaceAll(/\s+/g, ' ');
+        expect(line).toContain('hump: 6 spacers for line 1, 6 spacers for line 2, 9 spacers for line A; of these shorter, where the ceiling hangs low: A-2-2 to 3 9/32"; A-2-1 and A-2-3 to 3 11/32";');
+        expect(line).toContain('just-goes: 6 spacers for line 1, 6 spacers for line 2, 9 spacers for line A ');
+        const all = await cofferwright(folderWith({ 'hall.coffer': hall.replace('3 7/16"', '3 9/32"') }), ['check']);
+        expect(all.out).not.toContain('hump-eats-spacer-room');
+    });
+
     test('every side under a ceiling of a known shape: gap, scribe, lap, shim', async () => {
         const { rooms: [room] } = await told(under(VALLEY)), list = (await cofferwright(folderWith(under(VALLEY)), ['cut-list', '--format', 'json'])).out;
         const { pieces } = JSON.parse(list) as { pieces: { id: string; part: string }[] };

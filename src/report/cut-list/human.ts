@@ -1,13 +1,17 @@
 import { cutAlready } from '../../cutting/as-cut.ts';
 import { tapeOf } from '../../job/tape.ts';
-import type { Room } from '../../job/model.ts';
+import type { JobSettings, Room } from '../../job/model.ts';
 import { PLURAL } from '../../job/part.ts';
 import { knownWords, leastKnown, recordWords } from '../../job/status.ts';
 import { stocksKnown } from '../../measure/boards-known.ts';
 import { isAsked } from '../../measure/dimensions.ts';
+import { layoutOf } from '../../pipeline/inspect.ts';
 import { whyText } from '../../provenance/why-text.ts';
 import { printInches, printLength, printRun, type Show, type Tape } from '../../quantity/print-length.ts';
 import { TICKS_PER_FOOT, type Ticks } from '../../quantity/ticks.ts';
+import { shortenedSpacers, type Shortened } from '../../survey/spacers.ts';
+import { surveyedOf } from '../../survey/survey.ts';
+import { shortenedWords } from '../../survey/words.ts';
 import { nameInRoom, placeInRoom } from '../../takeoff/ids.ts';
 import type { Consumable, Piece, TakeOff } from '../../takeoff/model.ts';
 import { hasNamedEnds, isHanded } from '../../takeoff/cut-alike.ts';
@@ -35,13 +39,13 @@ export function humanCutList(houses: readonly House[], paint: Paint): TerminalTe
 function cutList(house: House, paint: Paint): string[] {
     const { job, rooms } = house;
     const pieces = rooms.flatMap(r => r.takeOff?.pieces ?? []), nameOf = stockNames(pieces.map(({ stock }) => stock));
-    const show = job.show.value;
+    const show = job.show.value, shortened = shortenedIn(rooms, job);
     return [
         paint.strong(`CUT LIST  ${cleanText(titleOf(job))}`),
         `${counted(pieces.length, 'piece')} for ${rooms.map(r => r.room.name).join(', ')}; cut to ${printLength(job.cutTo.value, show)}`,
         ...standingText(rooms, { dont: 'cut', lacks: 'it has no pieces here' }, paint, WIDTH),
         ...[...howToRead(pieces), ...cutWords(rooms)].flatMap(note => wrap(note, WIDTH)),
-        ...batchesOf(pieces).flatMap(stock => ['', ...stockList(stock, [nameOf(stock.stock), knownAs(stock.stock, rooms.map(each => each.room))], tapeOf(job), paint)]),
+        ...batchesOf(pieces).flatMap(stock => ['', ...stockList(stock, { name: nameOf(stock.stock), known: knownAs(stock.stock, rooms.map(each => each.room)), tape: tapeOf(job), shortened, paint })]),
         ...besides(rooms.flatMap(r => r.takeOff?.consumables ?? []), paint),
         ...cautionsFor(pieces).flatMap((caution, i) => [...(i === 0 ? ['', paint.strong('Take care')] : []), ...wrap(caution, WIDTH - 2).map(l => `  ${l}`)]),
     ];
@@ -83,7 +87,23 @@ function hasGroove({ work }: Piece): boolean {
     return work.some(({ kind }) => kind === 'rabbet');
 }
 
-function stockList({ stock, pieces, parts }: StockBatches, [name, known]: readonly [string, string], tape: Tape, paint: Paint): string[] {
+/** What the lines of a stock are told with. */
+interface Telling {
+    readonly name: string; readonly known: string; readonly tape: Tape; readonly paint: Paint;
+    readonly shortened: ReadonlyMap<string, Shortened>;
+}
+
+/** Spacers that a low ceiling wants shorter than the rest, by their names. */
+function shortenedIn(rooms: House['rooms'], job: JobSettings): Map<string, Shortened> {
+    const all = rooms.flatMap(({ room, takeOff }) => {
+        const ceiling = room.survey && takeOff && layoutOf(room).ceiling, surveyed = ceiling && surveyedOf(ceiling, takeOff!);
+        return surveyed ? shortenedSpacers(surveyed.spacers, job.cutTo.value) : [];
+    });
+    return new Map(all.flatMap(group => group.spacers.map(({ piece }) => [piece.id, group])));
+}
+
+function stockList({ stock, pieces, parts }: StockBatches, telling: Telling): string[] {
+    const { name, known, tape, paint } = telling;
     const { show } = tape;
     const size = [stock.thickness, stock.width].flatMap(m => (m ? printLength(m.value.ticks, show) : [])).join(' x ');
     const total = parts.flatMap(p => p.batches).reduce((sum, b) => sum + b.sample.cutOverall * b.pieces.length, 0);
@@ -91,7 +111,7 @@ function stockList({ stock, pieces, parts }: StockBatches, [name, known]: readon
         `${paint.strong(name)}  ${size}${known && `, ${known}`}  ${counted(pieces, 'piece')}, ${printRun(total, show)} end to end`,
         ...parts.flatMap(({ part, batches }) => {
             const heads = columns(batches.map(b => head(b, show)), [0, 1]);
-            return [`  ${PLURAL[part]}`, ...batches.flatMap((b, i) => [`    ${heads[i]!}`, ...details(b, tape, paint).map(l => `          ${l}`)])];
+            return [`  ${PLURAL[part]}`, ...batches.flatMap((b, i) => [`    ${heads[i]!}`, ...details(b, telling).map(l => `          ${l}`)])];
         }),
     ];
 }
@@ -126,13 +146,17 @@ function ripText(p: Piece, show: Show): string {
     return thickness === p.thickness ? printLength(p.width, show) : `${printLength(p.thickness, show)} x ${printLength(p.width, show)}`;
 }
 
-function details({ sample, pieces }: Batch, tape: Tape, paint: Paint): string[] {
+function details({ sample, pieces }: Batch, { tape, shortened, paint }: Telling): string[] {
     const width = WIDTH - 10;
     const rooms = [...new Set(pieces.map(p => p.room))];
     const whys = [...new Set(pieces.map(p => whyText(p.why, p.cutBack, tape)))];
     return [
         ...(sample.machining.length > 0 ? wrap(`then: ${sample.machining.join('; ')}`, width) : []),
-        ...rooms.flatMap(room => wrap(`${room}: ${marksText(pieces.filter(p => p.room === room), placeInRoom)}`, width)),
+        ...rooms.flatMap(room => {
+            const own = pieces.filter(p => p.room === room), lower = [...new Set(own.flatMap(p => shortened.get(p.id) ?? []))].sort((a, b) => a.most - b.most);
+            const where = lower.length > 0 ? `; of these shorter, where the ceiling hangs low: ${shortenedWords(lower, tape).join('; ')}` : '';
+            return wrap(`${room}: ${marksText(own, placeInRoom)}${where}`, width);
+        }),
         ...whys.flatMap(why => wrap(why, width)).map(paint.faint),
     ];
 }

@@ -1,14 +1,12 @@
 import type { JobSettings } from '../../job/model.ts';
 import { tapeOf } from '../../job/tape.ts';
-import { atKey } from '../../plain/at-key.ts';
-import { counted, listed } from '../../plain/words.ts';
-import { printLength, printMark } from '../../quantity/print-length.ts';
+import { counted } from '../../plain/words.ts';
+import { printLength } from '../../quantity/print-length.ts';
 import { LEAST_LAP } from '../../survey/sides.ts';
-import { crowdedSpacers, mostOfSpacer } from '../../survey/spacers.ts';
+import { shortenedSpacers } from '../../survey/spacers.ts';
 import type { Surveyed, SurveyedSide } from '../../survey/survey.ts';
 import { levelWords, planeRows, surveyNotes } from '../../survey/told.ts';
-import { sideNamed, surveyWords, type SurveyWords } from '../../survey/words.ts';
-import { spokenName } from '../../takeoff/ids.ts';
+import { shortenedWords, sideNamed, surveyWords, type SurveyWords } from '../../survey/words.ts';
 import { titleOf, type House, type RoomPieces } from '../house.ts';
 import type { Leaf, LeafSection } from '../leaf.ts';
 import type { RoomSurvey } from './content.ts';
@@ -61,11 +59,6 @@ function rowOf({ under: { piece, length }, gap, trimLap, blockingLap, scribes, s
 
 /** Spacers that have to be cut shorter than the rest, those that come to one length together. */
 function spacerWords(surveyed: Surveyed, job: JobSettings): string[] {
-    const to = new Map<number, string[]>();
-    for (const spacer of crowdedSpacers(surveyed.spacers)) {
-        atKey(to, mostOfSpacer(spacer, job.cutTo.value), () => []).push(spokenName(spacer.piece.id).replace('spacer ', ''));
-    }
-    if (to.size === 0) return [];
-    const all = [...to].sort(([a], [b]) => a - b).map(([most, names]) => `${listed(names)} to ${printMark(most, tapeOf(job))}`), count = [...to.values()].flat().length;
-    return [`Cut ${counted(count, 'spacer')} shorter than the rest, where the ceiling hangs low: ${all.join('; ')}.`];
+    const to = shortenedSpacers(surveyed.spacers, job.cutTo.value), count = to.flatMap(({ spacers }) => spacers).length;
+    return count === 0 ? [] : [`Cut ${counted(count, 'spacer')} shorter than the rest, where the ceiling hangs low: ${shortenedWords(to, tapeOf(job)).join('; ')}.`];
 }
