@@ -45,11 +45,13 @@ Rip the bottom to the channel less the least gap, or block with a narrower board
             const size = sizesOf(job);
             const blocking = blocksTheChannel(section.profile) ? widthSaidBy(section.profile.blocking) : undefined;
             const right = bottomThatFits(known, job);
+            // it is told by eye, at the nearest 64th; figures that would be the same there say by how little they differ
+            const nearest = (play: number): string => size.gap(play / 2).replace('~', ''), gap = nearest(fit.ticks) === nearest(most) ? size.fine : size.gap;
             report({
                 ...wordsOf(said),
                 severity: fit.ticks > Math.max(most, GAP_SHOWS) ? 'error' : 'warning',
-                message: `${size.fine(fit.ticks / 2)} of gap shows on each side of the bottom: it is ${size(width.ticks)} wide in a channel of ${size(channel.ticks)}, `
-                    + `and ${size.fine(most / 2)} a side is the most. ${advice(known, right, job)}`,
+                message: `${gap(fit.ticks / 2)} of gap shows on each side of the bottom: it is ${size(width.ticks)} wide in a channel of ${size(channel.ticks)}, `
+                    + `and ${gap(most / 2)} a side is the most. ${advice(known, right, job)}`,
                 related: blocking ? [{ at: blocking.at, message: `the channel is ${size(channel.ticks)} wide` }] : [],
                 fixes: fixes(known, right, job),
             });

@@ -6,13 +6,48 @@ import { failingDisk, type Step } from './failing-disk.ts';
 import { FULL, some } from '../support/full.ts';
 import { folderWith } from './folder.ts';
 import { den, signedHouse as house, signedJob as job } from './house.ts';
+import { git } from './repository.ts';
 import { cofferwright } from './world.ts';
 
 /** Every way that the program writes files. The folder is where they go. */
 const COMMANDS: readonly (readonly [command: string, folder: string, ...argv: string[]])[] = [
     ['draw', 'drawings'], ['draw', 'drawings', '--format', 'dxf'], ['print', 'pages'], ['print', 'pages', '--page', 'cut-list', '--format', 'csv'], ['model', 'models'], ['model', 'models', '--format', 'ifc'],
     ['bid', 'bids', '--quick', '--format', 'html'], ['bid', 'bids', '--quick'], ['invoice', 'invoices', '--number', '3', '--format', 'html'], ['invoice', 'invoices', '--number', '3'], ['labels', 'labels', '--quick'], ['saw', 'sheets', '--quick', '--sheets', 'sheets'],
+    ['walls', 'scribed', '--templates', 'scribed'], ['survey', 'templates', '--templates', 'templates'],
+    ['change-order', 'change-orders', '--quick', '--number', '3', '--format', 'html'], ['change-order', 'change-orders', '--quick', '--number', '3'],
 ];
+/** Its own option says where they go, and the last one said counts. */
+const OUT: Readonly<Record<string, string>> = { saw: '--sheets', walls: '--templates', survey: '--templates' };
+const HUMP = den.replace(/( {2}wall north .*)\n/, '$1 {\n    hump  1/4" at 5\'\n  }\n');
+/** A ceiling that falls to its middle. */
+const SURVEYED = den.replace('  grid {', () => `  survey {
+    method laser
+    point  0', 0' up 16"
+    point  6' 1 3/4", 0' up 15"
+    point  12' 3 1/2", 0' up 16"
+    point  0', 10' 2" up 16"
+    point  6' 1 3/4", 10' 2" up 15"
+    point  12' 3 1/2", 10' 2" up 16"
+    plane  level at 15 1/2"
+  }
+  grid {`);
+/** What the commands are run in that write nothing of other rooms. */
+const DENS: Readonly<Record<string, string>> = { walls: HUMP, survey: SURVEYED };
+const denOf = (command: string): string => DENS[command] ?? den;
+
+/** The house where a command runs; what a change order is about is changed since the last commit. */
+function housed(command: string, more: Readonly<Record<string, string>> = {}): string {
+    const cwd = folderWith({ ...house, 'den.coffer': denOf(command), ...more });
+    if (command !== 'change-order') return cwd;
+    const repository = dirname(cwd), now = readFileSync(join(cwd, 'den.coffer'), 'utf8');
+    rmSync(join(repository, '.git'), { recursive: true });
+    writeFileSync(join(cwd, 'den.coffer'), now.replace('coffers-north  3', 'coffers-north  2'));
+    git(repository, ['init', '-q', '-b', 'main']);
+    git(repository, ['add', ...Object.keys(house).map(name => join(cwd, name))]);
+    git(repository, ['commit', '-q', '-m', 'As it was signed']);
+    writeFileSync(join(cwd, 'den.coffer'), now);
+    return cwd;
+}
 const run = (cwd: string, [command, , ...argv]: (typeof COMMANDS)[number], ...more: string[]) => cofferwright(cwd, [command, ...argv, ...more]);
 const written = (out: string): string[] => out.trim().split('\n');
 /** What fails and how; `failing-folder.test.ts` has every step in every way, without a job. */
@@ -31,7 +66,7 @@ describe.each(some(COMMANDS, 5).map((command, i) => [command.filter(word => word
     const folder = command[1];
 
     test('replaces what it made, and nothing else', async () => {
-        const cwd = folderWith(house);
+        const cwd = housed(command[0]);
         const first = await run(cwd, command);
         const names = written(first.out);
         expect(names.length, first.err).toBeGreaterThan(0);
@@ -44,7 +79,7 @@ describe.each(some(COMMANDS, 5).map((command, i) => [command.filter(word => word
         expect(held()).toEqual(made);
         // a job that has changed
         writeFileSync(join(cwd, 'job.coffer'), job.replace('Plum Street 4', 'Plum Street 4!'));
-        writeFileSync(join(cwd, 'den.coffer'), den.replace('3 1/2"', '4 1/2"'));
+        writeFileSync(join(cwd, 'den.coffer'), denOf(command[0]).replace('3 1/2"', '4 1/2"'));
         const second = await run(cwd, command);
         expect([second.code, second.out]).toEqual([first.code, first.out]);
         expect(held()).not.toEqual(made);
@@ -61,8 +96,8 @@ describe.each(some(COMMANDS, 5).map((command, i) => [command.filter(word => word
     });
 
     test('leaves a stranger\'s file, a folder and a link that are in its way', async () => {
-        const cwd = folderWith({ ...house, '../away/precious': 'precious', [`${folder}/keep.txt`]: '' });
-        const names = written((await run(folderWith(house), command)).out);
+        const cwd = housed(command[0], { '../away/precious': 'precious', [`${folder}/keep.txt`]: '' });
+        const names = written((await run(housed(command[0]), command)).out);
         const way = join(cwd, names[0]!);
         const outside = join(dirname(cwd), 'away/precious');
         for (const [put, reason] of [
@@ -83,7 +118,7 @@ describe.each(some(COMMANDS, 5).map((command, i) => [command.filter(word => word
     });
 
     test('does not follow its folder out of the current one', async () => {
-        const cwd = folderWith({ ...house, '../away/keep': '' });
+        const cwd = housed(command[0], { '../away/keep': '' });
         symlinkSync('../away', join(cwd, folder));
         const { code, out, err } = await run(cwd, command);
         expect({ code, out }).toEqual({ code: 2, out: '' });
@@ -92,11 +127,11 @@ describe.each(some(COMMANDS, 5).map((command, i) => [command.filter(word => word
     });
 
     test('names the link that leads nowhere', async () => {
-        const cwd = folderWith(house);
+        const cwd = housed(command[0]);
         symlinkSync('nowhere', join(cwd, 'attic'));
         for (const [to, words] of [['attic', 'attic is a link to something that is not there\n'], ['attic/papers', 'attic/papers lies in attic, a link to something that is not there\n']] as const) {
             // the last one said counts
-            const { code, out, err } = await run(cwd, command, command[0] === 'saw' ? '--sheets' : '--out', to);
+            const { code, out, err } = await run(cwd, command, OUT[command[0]] ?? '--out', to);
             expect({ code, out }).toEqual({ code: 2, out: '' });
             expect(err).toContain(words);
         }
@@ -104,14 +139,16 @@ describe.each(some(COMMANDS, 5).map((command, i) => [command.filter(word => word
     });
 
     test('whatever fails and wherever: all is as it was, or as it should be', async () => {
-        const cwd = folderWith(house);
+        const cwd = housed(command[0]);
         const names = written((await run(cwd, command)).out);
-        const wider = den.replace('3 1/2"', '4 1/2"');
+        const wider = denOf(command[0]).replace('3 1/2"', '4 1/2"');
         // a bill knows no walls: what is done by its contract is more
         const further = house['job.coffer'].replace('share 45% done 50%', 'share 45% done 80%');
         writeFileSync(join(cwd, 'den.coffer'), wider);
         writeFileSync(join(cwd, 'job.coffer'), further);
-        const twin = folderWith({ ...house, 'den.coffer': wider, 'job.coffer': further });
+        const twin = housed(command[0]);
+        writeFileSync(join(twin, 'den.coffer'), wider);
+        writeFileSync(join(twin, 'job.coffer'), further);
         await run(twin, command);
         const old = contents(cwd), fresh = contents(twin);
         const argv = [command[0], ...command.slice(2)];
