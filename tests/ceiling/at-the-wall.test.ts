@@ -50,6 +50,7 @@ describe('what reaches into it', () => {
         expect(reaching('north', { ...FIRST, depth: '1/2' })).toEqual([band('north', '1/2"')]);
         // line A from the north-west corner on, along the west wall
         expect(reaching('west', { begins: '57', width: '5', depth: '2' })).toEqual([`line A (A) 1 1/4" 7 1/2"`, band('west', '2"')]);
+        expect(reaching('east', { begins: '57', from: 'north-east', width: '5', depth: '2' })).toEqual([`line A (A) 1 1/4" 7 1/2"`, band('east', '2"')]);
     });
     test('only what hangs lower than it begins, by more than rounding', () => {
         expect(reaching('north', FIRST, '1 1/2')).toEqual([`line 1 (1) 1 1/4" 7 1/2"`, band('north', '2"')]);

@@ -40,6 +40,7 @@ ${room('usual', BY_TWO, 'stock smooth')}
 ${room('tight', BY_TWO, 'stock smooth; gap 0"')}
 ${room('grained', BY_TWO, 'stock veneered')}
 ${room('long-grained', BY_TWO, 'stock wide-veneered')}
+${room('single', 'coffers-north 1; coffers-east 1', 'stock smooth', 'wall north 7\'\n  wall east 3\' 6"')}
 ${room('turned', 'coffers-north 3; coffers-east 3', 'stock veneered; running east-west')}
 ${room('seamed', BY_TWO, 'stock small; seams across-coffers')}
 ${room('askew', BY_TWO, 'stock wide', `wall north 12'
@@ -60,6 +61,9 @@ function of(name: string): readonly Piece[] {
 const told = ({ id, cutBack, width }: Piece): string => `${id.slice(id.indexOf('.') + 1)} ${printInches(cutBack)} x ${printInches(width)}`;
 
 describe('panels over the coffers', () => {
+    test('lie without a line from wall to wall, less what is left open', () => {
+        expect(of('single').map(told)).toEqual(['panel-1 83 3/4" x 41 3/4"']);
+    });
     test('are named by their coffers, and where they come in several by their letters', () => {
         expect(of('usual').map(({ where }) => where).slice(0, 2)).toEqual(['over coffer 1', 'over coffer 2']);
         expect(of('seamed').map(({ where }) => where).slice(0, 2)).toEqual(['over coffer 1, piece a', 'over coffer 1, piece b']);

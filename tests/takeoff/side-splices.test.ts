@@ -58,7 +58,7 @@ describe('sides of lines that are longer than their boards', () => {
             ['line A, north side, in bay 1', 'side-A-1-north-a', 'side-A-1-north-b'], ['line A, south side, in bay 1', 'side-A-1-south-a', 'side-A-1-south-b'],
         ]);
     });
-    test.each([['never', ''], ['where-said', 'splice 7\' 6"']])('are left in one piece with splices %s, which is told', async (splices, splice) => {
+    test.each([['never', ''], ['where-said', 'splice 7\' 6"'], ['on-crossings', 'splices never']])('are left in one piece with splices %s, which is told', async (splices, splice) => {
         const house = await TestWorkspace.open({ 'house.coffer': TEXT(room('den', 'shallow', `line A { ${splice} }`, { grid: `splices ${splices}` })) });
         const { findings, layouts: [layout] } = inspect(readFile(house.document('house.coffer')));
         expect(takeOffOf(layout!.ceiling!).pieces.filter(({ part, line }) => part === 'side' && line === 'A').map(({ cutBack }) => printInches(cutBack))).toEqual(['214 1/2"', '214 1/2"']);
