@@ -118,8 +118,11 @@ export interface PutUp {
     readonly firstBay: FirstBay | null;
     /** Whether some band is up before some bottom: then what ends at bands has no room behind it. */
     readonly band: 'first' | 'last';
-    /** How far the ladder is moved, from the middle of a step to that of the next, and how often. */
-    readonly moves: { readonly count: number; readonly distance: Ticks };
+    /**
+     * How far the ladder is moved, from the middle of a step to that of the next, and how often. `atLeast`: no order of these steps is shorter, while each kind
+     * of work is done in its turn; the distance itself where it is proved to be the least. Null where that was not worked out.
+     */
+    readonly moves: { readonly count: number; readonly distance: Ticks; readonly atLeast: Ticks | null };
 }
 
 /** The coffer that is built dry before anything else is cut, and measured. */

@@ -16,7 +16,7 @@ import { clash, lifted, pushed, RIGHT_UNDER, type Box, type Stood } from './stoo
 import type { Joint, Piece } from '../takeoff/model.ts';
 
 /** What stands in the room while a piece is put up; and what a piece is that biscuits keep from going up, with the ways in that come into question. */
-interface Scene {
+export interface Scene {
     readonly nearby: Nearby<Stood>; readonly up: ReadonlyMap<string, Stood>; readonly walls: readonly Block[];
     readonly jointsOf: (id: string) => readonly Joint[];
     readonly waysOf: (piece: Piece, reaches: readonly Reach[]) => ClosingWays | undefined;

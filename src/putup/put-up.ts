@@ -2,7 +2,7 @@ import type { Ceiling } from '../ceiling/model.ts';
 import { arrangedOf } from '../ceiling/plan.ts';
 import { atOnce, type Steps } from '../plain/steps.ts';
 import { kept, MOST_ROOMS } from '../plain/kept.ts';
-import { distance, type Point } from '../plane/point.ts';
+import type { Point } from '../plane/point.ts';
 import { extentOf, middleOf } from '../plane/polygon.ts';
 import type { Piece } from '../takeoff/model.ts';
 import { takeOffOf } from '../takeoff/take-off.ts';
@@ -14,9 +14,11 @@ import type { Before, PutUp, Step } from './model.ts';
 import { Nearby } from './nearby.ts';
 import { waysOfClosing } from './motion/closing-ways.ts';
 import { inTurnOf } from './in-turn.ts';
-import { getsRound, pathOf, wouldBlock } from './path.ts';
-import { heldUp, latenessOf, namesOf, saidBefore, together, unknownNames } from './said.ts';
-import { scheduled, type Scheduled, type Wishes } from './schedule.ts';
+import { inLeastOrder } from './ladder/in-least-order.ts';
+import { hopsOf } from './ladder/of-crews.ts';
+import { getsRound, pathOf, wouldBlock, type Scene } from './path.ts';
+import { heldUp, latenessOf, namesOf, saidBefore, together, unknownNames, type Held } from './said.ts';
+import { scheduled, type Batch, type Scheduled, type Wishes } from './schedule.ts';
 import { stoodOf, wallsOf, type Stood } from './stood.ts';
 
 /** Steps whose ways are tried in one part of the work. */
@@ -41,7 +43,7 @@ function* puttingUp(ceiling: Ceiling): Steps<PutUp> {
     const held = heldUp(ceiling, names), late = (id: string): number => { const own = held.pieces.get(id); return own ? latenessOf(own) : 0; };
     yield;
     const standing = [...beforesOf(all, nearby, takeOff, ceiling), ...said], befores = [...standing, ...splicedBefores(ceiling, takeOff, { band: 'last' })], firstBay = firstBayOf(ceiling, takeOff, befores);
-    const joints = biscuited(takeOff), up = new Map<string, Stood>(), walls = wallsOf(ceiling), openOf = middlesOf(ceiling);
+    const joints = biscuited(takeOff), walls = wallsOf(ceiling), openOf = middlesOf(ceiling);
     const byId = new Map(all.map(one => [one.piece.id, one]));
     const getsPast = ({ first, then }: Before): boolean => getsRound(byId.get(first)!, [byId.get(then)!], { nearby, walls, openOf });
     yield;
@@ -50,13 +52,35 @@ function* puttingUp(ceiling: Ceiling): Steps<PutUp> {
     const band = bandIn(ordered.batches);
     // with the band up there is no room at the ends of a run
     if (band === 'first') ordered = inOrder(all, [...standing, ...splicedBefores(ceiling, takeOff, { band })], { firstBay, late }, getsPast);
-    const { before, batches, stuck } = ordered;
-    const scene = { nearby, up, walls, openOf, jointsOf: (id: string) => joints.get(id) ?? [], waysOf: waysOfClosing(ceiling, takeOff, { band }) };
-    const steps: Step[] = [], blocks = new Map<string, readonly string[]>(), hasCrews = (ceiling.room.putUp?.crews.value ?? 1) > 1;
+    const { before, stuck } = ordered, hasCrews = (ceiling.room.putUp?.crews.value ?? 1) > 1, least = inLeastOrder(ordered.batches, before);
+    yield;
+    const inRoom = { nearby, walls, openOf, jointsOf: (id: string) => joints.get(id) ?? [], waysOf: waysOfClosing(ceiling, takeOff, { band }) };
+    const stepsOf = (batches: readonly Batch[]): Steps<Tried> => tried(batches, inRoom, { held: held.pieces, hasCrews });
+    let { steps, blocks } = yield* stepsOf(least.batches), atLeast: number | null = least.atLeast;
+    if (lostIn(steps) > 0) {
+        // a shorter way of the ladder is worth no piece
+        const asScheduled = yield* stepsOf(ordered.batches);
+        if (lostIn(asScheduled.steps) < lostIn(steps)) { ({ steps, blocks } = asScheduled); atLeast = null; }
+    }
+    const moved = hopsOf(steps.map(({ at }) => at));
+    const cycle = cycleIn(stuck, before), isPiece = (id: string): boolean => byId.has(id);
+    return {
+        steps: withJoined(steps), begin: held.begin, before, inTurn: hasCrews ? inTurnOf({ steps, before }, blocks, takeOff.joints) : [],
+        stuck: stuck.filter(isPiece), firstBay, cycle: cycle && ofPieces(cycle, isPiece),
+        unknown: unknownNames(ceiling, names), band,
+        moves: { count: moved.length, distance: moved.reduce((sum, far) => sum + far, 0), atLeast },
+    };
+}
+
+interface Tried { readonly steps: readonly Step[]; readonly blocks: ReadonlyMap<string, readonly string[]> }
+
+/** Every piece put up in the order of the batches. `blocks`: where there are crews, what later ones would be in the way of each. */
+function* tried(batches: readonly Batch[], room: Omit<Scene, 'up'>, { held, hasCrews }: { readonly held: ReadonlyMap<string, Held>; readonly hasCrews: boolean }): Steps<Tried> {
+    const up = new Map<string, Stood>(), scene = { ...room, up }, steps: Step[] = [], blocks = new Map<string, readonly string[]>();
     for (const { group: { kind, of }, pieces, at } of batches) {
         if (steps.length % STEPS_IN_A_PART === STEPS_IN_A_PART - 1) yield;
         steps.push({
-            number: steps.length + 1, kind, of, at, ...together(pieces.flatMap(({ piece }) => held.pieces.get(piece.id) ?? [])),
+            number: steps.length + 1, kind, of, at, ...together(pieces.flatMap(({ piece }) => held.get(piece.id) ?? [])),
             placings: pieces.map(one => {
                 const placing = pathOf(one, scene);
                 if (hasCrews) blocks.set(one.piece.id, wouldBlock(one, placing, scene));
@@ -65,14 +89,12 @@ function* puttingUp(ceiling: Ceiling): Steps<PutUp> {
             }),
         });
     }
-    const moved = steps.slice(1).map((step, i) => distance(steps[i]!.at, step.at)).filter(far => far > 0);
-    const cycle = cycleIn(stuck, before), isPiece = (id: string): boolean => byId.has(id);
-    return {
-        steps: withJoined(steps), begin: held.begin, before, inTurn: hasCrews ? inTurnOf({ steps, before }, blocks, takeOff.joints) : [],
-        stuck: stuck.filter(isPiece), firstBay, cycle: cycle && ofPieces(cycle, isPiece),
-        unknown: unknownNames(ceiling, names), band,
-        moves: { count: moved.length, distance: Math.round(moved.reduce((sum, far) => sum + far, 0)) },
-    };
+    return { steps, blocks };
+}
+
+/** Pieces for which no way was found. */
+function lostIn(steps: readonly Step[]): number {
+    return steps.reduce((sum, { placings }) => sum + placings.filter(({ path }) => !path).length, 0);
 }
 
 /**

@@ -4,8 +4,8 @@ import { groupOf, KINDS, type Group } from './groups.ts';
 import type { Before, FirstBay } from './model.ts';
 import type { Stood } from './stood.ts';
 
-/** Pieces that go up in one go. */
-interface Batch { readonly group: Group; readonly pieces: readonly Stood[]; readonly at: Point }
+/** Pieces that go up in one go. `late`: see `Wishes`. */
+export interface Batch { readonly group: Group; readonly pieces: readonly Stood[]; readonly at: Point; readonly late: number }
 export interface Scheduled { readonly batches: readonly Batch[]; readonly stuck: readonly string[] }
 
 /** `late`: by it pieces go up late, by their names, whatever their kind, and with them all that waits for them; 0 where nothing holds them up. */
@@ -13,7 +13,7 @@ export interface Wishes { readonly firstBay: FirstBay | null; late(id: string): 
 
 /**
  * The batches in an order in which everything is there before what needs it: what is held up last; kind after kind as they follow each other, within a kind
- * those first that can be done whole, and of these the one nearest to where the ladder stands. A group that has to wait for what comes later is done in parts.
+ * those first that can be done whole, and of these the one nearest to where the ladder stands (which ladder/ makes shorter). A group that has to wait for what comes later is done in parts.
  * `befores` may name what is no piece: it is there as soon as all that it waits for is.
  */
 export function scheduled(all: readonly Stood[], befores: readonly Before[], wishes: Wishes): Scheduled {
@@ -62,7 +62,7 @@ class Work {
         const whole = ofKind.filter(({ outside }) => outside === 0), among = whole.length > 0 ? whole : ofKind;
         const group = this.ladder ? nearest(this.ladder, among) : among[0]!, pieces = this.takeFrom(group), at = middleOf(pieces);
         this.ladder = at;
-        return { group, pieces, at };
+        return { group, pieces, at, late: group.late };
     }
 
     /** All of it that can be done now, what follows within the group too, in the order of the list. */

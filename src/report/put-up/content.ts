@@ -8,7 +8,7 @@ import { hoursOf, type Hours } from '../../putup/hours.ts';
 import { measuresOf, type Measure } from '../../putup/measures.ts';
 import type { PutUp, Step } from '../../putup/model.ts';
 import { pressedRows, type Pressed } from '../../putup/pressed.ts';
-import { ladderMoves } from '../../putup/ladders.ts';
+import { ladderMoves } from '../../putup/ladder/of-crews.ts';
 import { peopleFor } from '../../putup/people.ts';
 import { putUpOf } from '../../putup/put-up.ts';
 import { piecesUp } from '../../putup/said.ts';

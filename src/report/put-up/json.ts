@@ -47,7 +47,7 @@ export function jsonPutUp(houses: readonly House[], putUpOf: (room: RoomPieces) 
                     force: force === null ? null : Math.round(force), pushes: pushes && { lines: pushes.lines, by: length(pushes.by) },
                 })) ?? [],
                 layoutMinutes: told?.hours ? tenths(told.hours.layout) : null, finishMinutes: told?.hours ? tenths(told.hours.finish) : null,
-                ladder: { moves: told?.moves.count ?? 0, distance: length(told?.moves.distance ?? 0) },
+                ladder: { moves: told?.moves.count ?? 0, distance: length(told?.moves.distance ?? 0), atLeast: told && told.moves.atLeast !== null ? length(told.moves.atLeast) : null },
             };
         })),
     });

@@ -44,7 +44,8 @@ export interface PutUpRoomJson extends RoomHead {
     /** Minutes of one person for setting out before, and for filling and sanding after; null where nothing is timed. */
     readonly layoutMinutes: number | null;
     readonly finishMinutes: number | null;
-    readonly ladder: { readonly moves: Count; readonly distance: LengthJson };
+    /** From the middle of a step to that of the next. `atLeast`: no order of these steps is shorter, with each kind of work in its turn: the same as `distance` where that is proved to be the least; null where it was not worked out, as for several crews. */
+    readonly ladder: { readonly moves: Count; readonly distance: LengthJson; readonly atLeast?: LengthJson | null };
 }
 
 /** Another room that is done first, or the work of another trade. */

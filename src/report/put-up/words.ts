@@ -21,8 +21,16 @@ export function summaryWords({ putUp: { begin }, moves, steps, hours, waits }: R
     const isHeld = waits.length > 0 || begin.notBefore !== null || steps.some(({ step: { notBefore } }) => notBefore !== null);
     return [
         `${counted(steps.length, 'step')}, ${all ? `${hoursText(all)} of one person with setting out, filling and sanding` : 'not timed: its labor says no times'}`,
-        ...days > 0 ? [isHeld ? `the last of them ends on day ${days}` : `the steps alone take ${counted(days, 'day')}`] : [], `${steps.some(({ shift }) => shift && shift.crew > 1) ? 'the ladders of all crews are' : 'the ladder is'} moved ${counted(moves.count, 'time')}, ${printRun(moves.distance, show)} in all`,
+        ...days > 0 ? [isHeld ? `the last of them ends on day ${days}` : `the steps alone take ${counted(days, 'day')}`] : [], `${steps.some(({ shift }) => shift && shift.crew > 1) ? 'the ladders of all crews are' : 'the ladder is'} moved ${counted(moves.count, 'time')}, ${printRun(moves.distance, show)} in all${leastWords(moves, show)}`,
     ].join('; ');
+}
+
+/** Whether there is a shorter way of the ladder, as far as that is known. */
+function leastWords({ count, distance, atLeast }: RoomPutUp['moves'], show: Show): string {
+    if (count === 0) return '';
+    if (atLeast === null) return ', from each step to the nearest that can be done; a shorter way is not looked for';
+    const inTurn = 'with each kind of work in its turn';
+    return atLeast === distance ? `, and no order is shorter ${inTurn}` : `, the shortest found; no order is shorter than ${printRun(atLeast, show)} ${inTurn}`;
 }
 
 /** What others finish first, a sentence for each. */
