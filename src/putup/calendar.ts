@@ -7,19 +7,17 @@ import type { PutUp, Step } from './model.ts';
 import type { Held } from './said.ts';
 import { waitsOf } from './steps-of-pieces.ts';
 
+/** Minutes of work since the first morning. */
+export interface Span { readonly from: Rational; readonly to: Rational }
 /** When a step is done: from which day to which, counted from 1, and by which crew. */
-export interface Shift {
-    readonly first: number; readonly last: number; readonly crew: number;
-    /** Minutes of work since the first morning. */
-    readonly from: Rational; readonly to: Rational;
-}
+export interface Shift extends Span { readonly first: number; readonly last: number; readonly crew: number }
 
 /** Nearer than this two crews are in each other's way. Common practice, no source. */
 const ELBOW = 4 * TICKS_PER_FOOT;
 const ZERO = new Rational(0);
 
-/** `done`: the day on which all is up, filled and sanded; null where that is not known. */
-export interface Calendar { readonly shifts: ReadonlyMap<number, Shift>; readonly done: number | null }
+/** `done`: the day on which all is up, filled and sanded; null where that is not known, as when all set out, and when they fill and sand. */
+export interface Calendar { readonly shifts: ReadonlyMap<number, Shift>; readonly done: number | null; readonly layout: Span | null; readonly finish: Span | null }
 
 /** The day on which another room is done; undefined: nobody knows, and it is not waited for. */
 type RoomDone = (room: RoomBefore) => number | undefined;
@@ -35,12 +33,12 @@ export function calendarOf(
     roomDone: RoomDone = () => undefined,
 ): Calendar {
     const shifts = new Map<number, Shift>();
-    if (!crew) return { shifts, done: null };
+    if (!crew) return { shifts, done: null, layout: null, finish: null };
     const { people, day } = crew, count = Math.max(1, Math.min(crews, people)), pace = new Rational(people).div(count);
     const waits = waitsOf({ steps, before, inTurn }), ends = new Map<number, Rational>();
     const dayOf = ({ notBefore, waits: others }: Held): number => Math.max(notBefore ?? 1, ...others.map(wait => (wait.kind === 'room' ? (roomDone(wait.room.value) ?? 0) + 1 : 1)));
     const morning = (held: Held): Rational => day.mul(dayOf(held) - 1), mornings = new Map(steps.map(step => [step.number, morning(step)]));
-    const start = morning(begin).add(layout.div(people)), free = Array.from({ length: count }, () => start);
+    const begun = morning(begin), start = begun.add(layout.div(people)), free = Array.from({ length: count }, () => start);
     const busy: (Step | undefined)[] = free.map(() => undefined), at: (Point | undefined)[] = free.map(() => undefined);
     const left = [...steps];
     while (left.length > 0) {
@@ -62,7 +60,8 @@ export function calendarOf(
         shifts.set(step!.number, { first: Math.min(last, now.div(day).floor().valueOf() + 1), last, crew: own + 1, from: now, to: end });
     }
     const up = [...ends.values()].reduce((latest, end) => (end.compare(latest) > 0 ? end : latest), start);
-    return { shifts, done: lastDay(up.add(finish.div(people)), day) };
+    const all = up.add(finish.div(people));
+    return { shifts, done: lastDay(all, day), layout: { from: begun, to: start }, finish: { from: up, to: all } };
 }
 
 /** Of the steps that can be done now those of the kind of the first; of these the one nearest to where the crew's ladder stands. -1 where there is none. */

@@ -61,7 +61,7 @@ export function nowWords(steps: readonly StepOnPage[], now: number): string {
 
 function dayMarkup({ day, hours, steps }: DayOnPage, content: PutUpContent, now: number): Html {
     const id = `day-${day ?? 'any'}`;
-    return html`<section class="day" aria-labelledby="${id}"><h3 id="${id}">${day === null ? t('In this order') : t('Day {0}', day)}${hours && html` <span class="soft">${t('work that begins: {0}, for one person', hours)}</span>`}</h3>
+    return html`<section class="day" aria-labelledby="${id}"><h3 id="${id}">${day === null ? t('In this order') : t('Day {0}', day)}${hours && html` <span class="soft">${t('{0} of one person', hours)}</span>`}</h3>
 <ol>${steps.map(step => stepMarkup(step, content, step.number === now))}</ol></section>`;
 }
 

@@ -6,7 +6,7 @@ import { leastWay } from './least-way.ts';
 import { stretchOf } from './stretch.ts';
 
 /** Batches in the order in which the ladder is moved least; and what no order of them, kind after kind as they are, is shorter than. */
-export interface LeastOrder { readonly batches: readonly Batch[]; readonly atLeast: Ticks }
+interface LeastOrder { readonly batches: readonly Batch[]; readonly atLeast: Ticks }
 
 /**
  * What is done kind after kind stays so, and so does what is held up until later; of what follows each other otherwise everything comes after what it waits

@@ -5,7 +5,7 @@ import { shorter } from './shorter.ts';
 import { hop, type Stretch } from './stretch.ts';
 
 /** In which order the places of each stretch are gone to, how far that is in all, and what no order is shorter than. */
-export interface LeastWay { readonly orders: readonly (readonly number[])[]; readonly length: Ticks; readonly atLeast: Ticks }
+interface LeastWay { readonly orders: readonly (readonly number[])[]; readonly length: Ticks; readonly atLeast: Ticks }
 
 /**
  * The shortest way of the ladder through stretches one after the other, wherever the first begins. What comes then is reckoned with: of every stretch of at

@@ -3,6 +3,7 @@ import { closingPieces } from '../../putup/closing/pieces.ts';
 import type { Closing } from '../../takeoff/closing/pieces.ts';
 import { waysIn, type Way } from '../../takeoff/closing/ways.ts';
 import { grouped } from '../../plain/groups.ts';
+import { dayLoads, type DayLoad } from '../../putup/by-day.ts';
 import type { Shift } from '../../putup/calendar.ts';
 import { hoursOf, type Hours } from '../../putup/hours.ts';
 import { measuresOf, type Measure } from '../../putup/measures.ts';
@@ -37,6 +38,8 @@ export interface RoomPutUp {
     readonly hours: Hours | undefined;
     /** How far the ladder is moved, from the middle of a step to that of the next, and how often; of several crews all their ladders together. */
     readonly moves: PutUp['moves'];
+    /** What is done on each day; empty where it is not known how many people work. */
+    readonly byDay: readonly DayLoad[];
     /** What the layout on the ceiling is squared by; null where no lines cross. */
     readonly control: Control | null;
 }
@@ -56,14 +59,14 @@ export interface StepTold {
 }
 export function putUpContent(ceiling: Ceiling, takeOff: TakeOff): RoomPutUp {
     const putUp = putUpOf(ceiling), hours = hoursOf({ ceiling, takeOff }, putUp);
-    const days = daysOf(ceiling)?.shifts, waits = new Map(waitsTold(ceiling, putUp).map(told => [told.said, told]));
+    const calendar = daysOf(ceiling), days = calendar?.shifts, waits = new Map(waitsTold(ceiling, putUp).map(told => [told.said, told]));
     const setting = settingOf(ceiling), up = piecesUp(ceiling.room, takeOff.pieces);
     const stepOf = stepsOfPieces(putUp.steps);
     const closedIn = grouped(takeOff.joints, joint => Math.max(...joint.pieces.map(id => stepOf.get(id) ?? Infinity)));
     return {
         closings: closingPieces(ceiling, putUp, takeOff).map(closing => ({ closing, ways: waysIn(closing, ceiling) })),
         pressed: pressedRows(ceiling, takeOff, putUp),
-        waits: [...waits.values()], putUp, hours, moves: ladderMoves(putUp, days),
+        waits: [...waits.values()], putUp, hours, moves: ladderMoves(putUp, days), byDay: calendar && hours ? dayLoads(calendar, hours) : [],
         measures: putUp.firstBay ? measuresOf(putUp.firstBay, ceiling) : [], control: controlOf(ceiling),
         steps: putUp.steps.map((step): StepTold => {
             const pieces = step.placings.map(({ piece }) => piece), joints = closedIn.get(step.number) ?? [];

@@ -30,6 +30,7 @@ export function jsonPutUp(houses: readonly House[], putUpOf: (room: RoomPieces) 
                     fasteners: fasteners.map(({ what, count }) => ({ what, count })),
                     joints: joints.map(({ kind: joint, at, pieces }) => ({ kind: joint, at, pieces })),
                 })) ?? [],
+                byDay: told?.byDay.map(({ day, minutes, steps: on, hasLayout, hasFinish }) => ({ day, minutes: tenths(minutes), steps: on, layout: hasLayout, finish: hasFinish })) ?? [],
                 waits: told?.waits.map(({ kind, name, before, until, circle }) => ({ kind, name, before, untilDay: until, circle })) ?? [],
                 fromDay: room.room.putUp?.fromDay?.value ?? null,
                 firstBay: putUp?.firstBay ? {

@@ -50,7 +50,7 @@ function sectionsOf({ room }: RoomPieces, told: RoomPutUp, ceiling: Ceiling, job
                 ...putUp.cycle ? [cycleWords(putUp.cycle, putUp.stuck.length)] : [],
             ],
             table: {
-                head: ['step', 'day', ...hasCrews ? ['crew'] : [], 'what', 'pieces', 'people', 'person-hours', 'with'], rows: inTime(steps, hasCrews).map(step => rowOf(step, hasCrews, firsts.get(step.step.number)!)),
+                head: ['step', 'day', ...hasCrews ? ['crew'] : [], 'what', 'pieces', 'people', 'person-hours', 'with'], rows: rowsOf(told, hasCrews, step => firsts.get(step.step.number)!),
                 figures: hasCrews ? [0, 1, 2, 5, 6] : [0, 1, 4, 5],
             },
         },
@@ -64,6 +64,17 @@ function sectionsOf({ room }: RoomPieces, told: RoomPutUp, ceiling: Ceiling, job
         }] : [],
         { heading: `how it is done, room ${room.name}`, words: how.filter(({ kind }) => kind !== 'layout').map(howWords) },
     ];
+}
+
+/** Every step, and behind those that are begun on a day what is done on it in all: of what goes on the next day what is done of it on this one. */
+function rowsOf({ steps, byDay }: RoomPutUp, hasCrews: boolean, waits: (step: StepTold) => readonly WaitTold[]): string[][] {
+    const all = inTime(steps, hasCrews), row = (step: StepTold): string[] => rowOf(step, hasCrews, waits(step));
+    if (byDay.length === 0) return all.map(row);
+    return byDay.flatMap(({ day, minutes, steps: on, hasLayout, hasFinish }) => [
+        ...all.filter(({ shift }) => shift?.first === day).map(row),
+        ['', String(day), ...hasCrews ? [''] : [], `all of day ${day}${hasLayout ? ', with setting out' : ''}${hasFinish ? ', with filling and sanding' : ''}`, '',
+            String(Math.max(1, ...steps.filter(({ step: { number } }) => on.includes(number)).map(({ people }) => people))), hoursText(minutes), ''],
+    ]);
 }
 
 /** What several crews do as they come to it. */

@@ -16,6 +16,11 @@ export interface PutUpJson {
 
 export interface PutUpRoomJson extends RoomHead {
     readonly steps: readonly PutUpStepJson[];
+    /**
+     * Minutes of one person by the day: of steps that go on the next day what is done of them on this one; `layout`, `finish`: with setting out, with filling
+     * and sanding. Empty where it is not known how many people work.
+     */
+    readonly byDay?: readonly { readonly day: FromOne; readonly minutes: number; readonly steps: readonly FromOne[]; readonly layout: boolean; readonly finish: boolean }[];
     /** What others finish first, as the text says it. */
     readonly waits?: readonly WaitJson[];
     /** The day before which nothing of the room is begun, as the text says it; null where it says none. */
