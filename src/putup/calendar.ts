@@ -17,7 +17,10 @@ const ELBOW = 4 * TICKS_PER_FOOT;
 const ZERO = new Rational(0);
 
 /** `done`: the day on which all is up, filled and sanded; null where that is not known, as when all set out, and when they fill and sand. */
-export interface Calendar { readonly shifts: ReadonlyMap<number, Shift>; readonly done: number | null; readonly layout: Span | null; readonly finish: Span | null }
+export interface Calendar {
+    readonly shifts: ReadonlyMap<number, Shift>; readonly done: number | null;
+    readonly layout: Span | null; readonly finish: Span | null;
+}
 
 /** The day on which another room is done; undefined: nobody knows, and it is not waited for. */
 type RoomDone = (room: RoomBefore) => number | undefined;

@@ -13,7 +13,8 @@ export interface Wishes { readonly firstBay: FirstBay | null; late(id: string): 
 
 /**
  * The batches in an order in which everything is there before what needs it: what is held up last; kind after kind as they follow each other, within a kind
- * those first that can be done whole, and of these the one nearest to where the ladder stands (which ladder/ makes shorter). A group that has to wait for what comes later is done in parts.
+ * those first that can be done whole, and of these the one nearest to where the ladder stands (which ladder/ makes shorter). A group that has to wait for
+ * what comes later is done in parts.
  * `befores` may name what is no piece: it is there as soon as all that it waits for is.
  */
 export function scheduled(all: readonly Stood[], befores: readonly Before[], wishes: Wishes): Scheduled {

@@ -40,7 +40,10 @@ const spot = fc.record({ x: fc.integer({ min: 0, max: 3_000_000 }), y: fc.intege
 /** Each waits for some of those before it in the list. */
 const stretches = (most: number): fc.Arbitrary<Stretch> => fc.array(fc.tuple(spot, fc.array(fc.nat(), { maxLength: 1 })), { minLength: 1, maxLength: most })
     .map(places => stretchOf(places.map(([at]) => at), places.map(([, waits], i) => new Set(i === 0 ? [] : waits.map(one => one % i)))));
-/** A grid of coffers is gone through row by row, back and forth, and nothing is shorter: every place but one costs a step of the shorter kind at least, every row but one of the other. */
+/**
+ * A grid of coffers is gone through row by row, back and forth, and nothing is shorter: every place but one costs a step of the shorter kind at least, every row
+ * but one of the other.
+ */
 function grid(rows: number, columns: number, [wide, high]: readonly [number, number], order: (i: number) => number): Stretch {
     const at = Array.from({ length: rows * columns }, (_, i) => ({ x: order(i) % columns * wide, y: Math.floor(order(i) / columns) * high }));
     return stretchOf(at, at.map(() => new Set<number>()));
@@ -88,7 +91,10 @@ describe('the way of the ladder', () => {
     });
     test.each([[4, 4], [5, 8], [9, 9]])('of a grid of %i by %i goes back and forth, and that is proved to be the least', (rows, columns) => {
         const far = [500_000, 600_000] as const, least = rows * (columns - 1) * far[0] + (rows - 1) * far[1];
-        const inOrder = (i: number): number => { const row = Math.floor(i / columns), at = i % columns; return row * columns + (row % 2 === 0 ? at : columns - 1 - at); };
+        const inOrder = (i: number): number => {
+            const row = Math.floor(i / columns), at = i % columns;
+            return row * columns + (row % 2 === 0 ? at : columns - 1 - at);
+        };
         expect(leastWay([grid(rows, columns, far, inOrder)])).toMatchObject({ length: least, atLeast: least });
         // as they are counted it is found, too, or near it, and told honestly
         const { length, atLeast } = leastWay([grid(rows, columns, far, i => i)]);
@@ -109,7 +115,8 @@ describe('in a ceiling', () => {
     const room = (north: number, east: number): Ceiling => layOut(exampleRoom({ width: `${north * 4}' 4"`, length: `${east * 4}' 2"`, north: { coffers: north }, east: { coffers: east } })).ceiling!;
     test.each([[2, 2], [3, 2]])('of %i by %i coffers no order of the steps is shorter that keeps kinds and what waits, by trying all of them', (north, east) => {
         const order = putUp(room(north, east)), kinds = kindsOf(order), waits = waitsOf(order);
-        const all = kinds.map(own => stretchOf(own.map(({ at }) => at), own.map(({ number }) => new Set(own.flatMap((other, i) => (waits.get(number)!.has(other.number) ? [i] : []))))));
+        const before = (number: number, own: readonly Step[]): Set<number> => new Set(own.flatMap((other, i) => (waits.get(number)!.has(other.number) ? [i] : [])));
+        const all = kinds.map(own => stretchOf(own.map(({ at }) => at), own.map(({ number }) => before(number, own))));
         expect(order.moves.distance).toBe(leastOfAll(all));
         expect(order.moves.atLeast).toBe(order.moves.distance);
     });

@@ -44,7 +44,7 @@ describe('the example', () => {
         const at = putUp(example()).steps.flatMap(({ placings }) => placings).filter(({ path }) => path!.aside.x !== 0 || path!.aside.y !== 0);
         // a #10 biscuit is 19 mm wide and its slot 1/32" deeper than half of that; 1/16" more is left
         const by = Math.ceil(9.5 * 640 - inches('1/32')) + inches('1/16');
-        expect(at.map(({ piece, path }) => [piece.id, path!.aside.x, path!.aside.y]).sort()).toEqual([
+        expect(at.map(({ piece, path }) => [piece.id, path!.aside.x, path!.aside.y]).sort(([a], [b]) => (a! < b! ? -1 : 1))).toEqual([
             ['parlor.bottom-A-1', -by, 0], ['parlor.bottom-A-4', by, 0], ['parlor.bottom-B-1', -by, 0], ['parlor.bottom-B-4', by, 0],
         ]);
     });

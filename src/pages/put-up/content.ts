@@ -95,7 +95,8 @@ export function putUpContent(room: RoomOnPage, wishes: Wishes): PutUpContent {
         waits: [...waitsWords(told, layout.room.putUp?.fromDay?.value), ...hasCrews ? inTurnWords(putUp) : []],
         plan: planOf(ceiling, takeOff, told, wishes, sources), before: how.find(({ kind }) => kind === 'layout')?.words ?? '',
         days: [...grouped(onPage, ({ day }) => day)].sort(([a], [b]) => (a ?? 0) - (b ?? 0)).map(([day, all]) => ({
-            day, hours: hoursOf(day === null ? all.flatMap(({ minutes }) => minutes ?? []) : told.byDay.filter(load => load.day === day).map(({ minutes }) => minutes)), steps: all.map(({ step }) => step),
+            day, steps: all.map(({ step }) => step),
+            hours: hoursOf(day === null ? all.flatMap(({ minutes }) => minutes ?? []) : told.byDay.flatMap(load => (load.day === day ? load.minutes : []))),
         })),
         how, pressed: pressedSection(layout.room.name, told, tape), cautions: putUpCautions(takeOff.pieces),
         sources: sources.list,

@@ -16,7 +16,8 @@ export const MOST_EXACT = 12;
  * `entry`: what it takes to come to each from where the ladder stood before.
  */
 export function exactly({ waits, far }: Stretch, entry: readonly number[]): Ends {
-    const count = entry.length, all = (1 << count) - 1, least = new Float64Array((all + 1) * count).fill(Infinity), from = new Int8Array((all + 1) * count).fill(-1);
+    const count = entry.length, all = (1 << count) - 1, size = (all + 1) * count;
+    const least = new Float64Array(size).fill(Infinity), from = new Int8Array(size).fill(-1);
     const needed = waits.map(own => [...own].reduce((set, i) => set | 1 << i, 0));
     for (let i = 0; i < count; i++) if (needed[i] === 0) least[(1 << i) * count + i] = entry[i]!;
     for (let set = 1; set <= all; set++) for (let last = 0; last < count; last++) {

@@ -23,7 +23,8 @@ export function inLeastOrder(batches: readonly Batch[], before: readonly Before[
 
 /** From which batch to which one kind of work follows the other, held up alike. */
 function stretchesOf(batches: readonly Batch[]): { readonly from: number; readonly to: number }[] {
-    const starts = batches.flatMap(({ group: { kind }, late }, i) => (i > 0 && batches[i - 1]!.group.kind === kind && batches[i - 1]!.late === late ? [] : [i]));
+    const goesOn = ({ group, late }: Batch, before: Batch | undefined): boolean => before?.group.kind === group.kind && before.late === late;
+    const starts = batches.flatMap((batch, i) => (goesOn(batch, batches[i - 1]) ? [] : [i]));
     return starts.map((from, i) => ({ from, to: starts[i + 1] ?? batches.length }));
 }
 

@@ -39,7 +39,8 @@ function after(before: Done | undefined, stretch: Stretch): Done {
     if (!before) return found(stretch, at.map(() => 0), at.map(() => 0), at.map(() => -1));
     const hops = at.map(to => before.stretch.at.map(from => hop(from, to)));
     const cameFrom = hops.map(own => leastOf(own.map((far, i) => far + before.ends.least[i]!)));
-    return found(stretch, hops.map((own, i) => own[cameFrom[i]!]! + before.ends.least[cameFrom[i]!]!), hops.map(own => Math.min(...own.map((far, i) => far + before.low[i]!))), cameFrom);
+    const entry = hops.map((own, i) => own[cameFrom[i]!]! + before.ends.least[cameFrom[i]!]!), low = hops.map(own => Math.min(...own.map((far, i) => far + before.low[i]!)));
+    return found(stretch, entry, low, cameFrom);
 }
 
 function found(stretch: Stretch, entry: readonly number[], lowEntry: readonly number[], cameFrom: readonly number[]): Done {
@@ -47,8 +48,9 @@ function found(stretch: Stretch, entry: readonly number[], lowEntry: readonly nu
         const ends = exactly(stretch, entry), isSame = entry.every((one, i) => one === lowEntry[i]);
         return { stretch, ends, cameFrom, low: isSame ? ends.least : exactly(stretch, lowEntry).least };
     }
-    const way = shorter(stretch, entry), lengthFrom = (start: readonly number[]): number => way.slice(1).reduce((sum, one, i) => sum + stretch.far(way[i]!, one), start[way[0]!]!);
-    const low = noLessThan(stretch, lowEntry, lengthFrom(lowEntry)), length = lengthFrom(entry);
+    const way = shorter(stretch, entry), [first] = way as [number];
+    const inIt = way.slice(1).reduce((sum, one, i) => sum + stretch.far(way[i]!, one), 0), length = entry[first]! + inIt;
+    const low = noLessThan(stretch, lowEntry, lowEntry[first]! + inIt);
     // where it ends, nobody else may
     return { stretch, ends: { least: entry.map((_, i) => (i === way.at(-1) ? length : Infinity)), wayTo: () => way }, cameFrom, low: entry.map(() => low) };
 }

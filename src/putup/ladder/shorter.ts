@@ -23,8 +23,8 @@ export function shorter({ waits, far }: Stretch, entry: readonly number[]): numb
     const turned = (): boolean => {
         for (let i = 0; i < way.length - 1; i++) for (let j = i + 1; j < way.length; j++) {
             if (lastWanted[j]! >= i) break;
-            const now = step(i - 1, i) + step(j, j + 1), first = i === 0 ? entry[way[j]!]! : far(way[i - 1]!, way[j]!), then = j + 1 === way.length ? 0 : far(way[i]!, way[j + 1]!);
-            if (first + then >= now) continue;
+            const first = i === 0 ? entry[way[j]!]! : far(way[i - 1]!, way[j]!), then = j + 1 === way.length ? 0 : far(way[i]!, way[j + 1]!);
+            if (first + then >= step(i - 1, i) + step(j, j + 1)) continue;
             put(i, way.slice(i, j + 1).reverse());
             return true;
         }
@@ -32,7 +32,8 @@ export function shorter({ waits, far }: Stretch, entry: readonly number[]): numb
     };
     const moved = (): boolean => {
         for (let i = 0; i < way.length; i++) for (let j = i; j < Math.min(i + TOGETHER, way.length); j++) {
-            const earliest = Math.max(...lastWanted.slice(i, j + 1).map(at => (at >= i ? -1 : at))), latest = Math.min(...firstWanting.slice(i, j + 1).map(at => (at <= j ? way.length : at)));
+            const earliest = Math.max(...lastWanted.slice(i, j + 1).map(at => (at >= i ? -1 : at)));
+            const latest = Math.min(...firstWanting.slice(i, j + 1).map(at => (at <= j ? way.length : at)));
             const gone = step(i - 1, i) + step(j, j + 1) - (j + 1 === way.length ? 0 : i === 0 ? entry[way[j + 1]!]! : far(way[i - 1]!, way[j + 1]!));
             for (let to = earliest; to < latest; to++) {
                 if (to >= i - 1 && to <= j) continue;

@@ -30,7 +30,8 @@ export function jsonPutUp(houses: readonly House[], putUpOf: (room: RoomPieces) 
                     fasteners: fasteners.map(({ what, count }) => ({ what, count })),
                     joints: joints.map(({ kind: joint, at, pieces }) => ({ kind: joint, at, pieces })),
                 })) ?? [],
-                byDay: told?.byDay.map(({ day, minutes, steps: on, hasLayout, hasFinish }) => ({ day, minutes: tenths(minutes), steps: on, layout: hasLayout, finish: hasFinish })) ?? [],
+                byDay: told?.byDay.map(({ day, minutes, steps: on, hasLayout, hasFinish }) =>
+                    ({ day, minutes: tenths(minutes), steps: on, layout: hasLayout, finish: hasFinish })) ?? [],
                 waits: told?.waits.map(({ kind, name, before, until, circle }) => ({ kind, name, before, untilDay: until, circle })) ?? [],
                 fromDay: room.room.putUp?.fromDay?.value ?? null,
                 firstBay: putUp?.firstBay ? {
@@ -48,7 +49,10 @@ export function jsonPutUp(houses: readonly House[], putUpOf: (room: RoomPieces) 
                     force: force === null ? null : Math.round(force), pushes: pushes && { lines: pushes.lines, by: length(pushes.by) },
                 })) ?? [],
                 layoutMinutes: told?.hours ? tenths(told.hours.layout) : null, finishMinutes: told?.hours ? tenths(told.hours.finish) : null,
-                ladder: { moves: told?.moves.count ?? 0, distance: length(told?.moves.distance ?? 0), atLeast: told && told.moves.atLeast !== null ? length(told.moves.atLeast) : null },
+                ladder: {
+                    moves: told?.moves.count ?? 0, distance: length(told?.moves.distance ?? 0),
+                    atLeast: told && told.moves.atLeast !== null ? length(told.moves.atLeast) : null,
+                },
             };
         })),
     });

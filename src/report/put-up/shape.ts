@@ -20,7 +20,9 @@ export interface PutUpRoomJson extends RoomHead {
      * Minutes of one person by the day: of steps that go on the next day what is done of them on this one; `layout`, `finish`: with setting out, with filling
      * and sanding. Empty where it is not known how many people work.
      */
-    readonly byDay?: readonly { readonly day: FromOne; readonly minutes: number; readonly steps: readonly FromOne[]; readonly layout: boolean; readonly finish: boolean }[];
+    readonly byDay?: readonly {
+        readonly day: FromOne; readonly minutes: number; readonly steps: readonly FromOne[]; readonly layout: boolean; readonly finish: boolean;
+    }[];
     /** What others finish first, as the text says it. */
     readonly waits?: readonly WaitJson[];
     /** The day before which nothing of the room is begun, as the text says it; null where it says none. */
@@ -49,7 +51,10 @@ export interface PutUpRoomJson extends RoomHead {
     /** Minutes of one person for setting out before, and for filling and sanding after; null where nothing is timed. */
     readonly layoutMinutes: number | null;
     readonly finishMinutes: number | null;
-    /** From the middle of a step to that of the next. `atLeast`: no order of these steps is shorter, with each kind of work in its turn: the same as `distance` where that is proved to be the least; null where it was not worked out, as for several crews. */
+    /**
+     * From the middle of a step to that of the next. `atLeast`: no order of these steps is shorter, with each kind of work in its turn: the same as
+     * `distance` where that is proved to be the least; null where it was not worked out, as for several crews.
+     */
     readonly ladder: { readonly moves: Count; readonly distance: LengthJson; readonly atLeast?: LengthJson | null };
 }
 
