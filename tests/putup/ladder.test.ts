@@ -41,8 +41,8 @@ const spot = fc.record({ x: fc.integer({ min: 0, max: 3_000_000 }), y: fc.intege
 const stretches = (most: number): fc.Arbitrary<Stretch> => fc.array(fc.tuple(spot, fc.array(fc.nat(), { maxLength: 1 })), { minLength: 1, maxLength: most })
     .map(places => stretchOf(places.map(([at]) => at), places.map(([, waits], i) => new Set(i === 0 ? [] : waits.map(one => one % i)))));
 /**
- * A grid of coffers is gone through row by row, back and forth, and nothing is shorter: every place but one costs a step of the shorter kind at least, every row
- * but one of the other.
+ * A grid of coffers is gone through row by row, back and forth, and nothing is shorter: every place but one costs a step of the shorter kind at least, every
+ * row but one of the other.
  */
 function grid(rows: number, columns: number, [wide, high]: readonly [number, number], order: (i: number) => number): Stretch {
     const at = Array.from({ length: rows * columns }, (_, i) => ({ x: order(i) % columns * wide, y: Math.floor(order(i) / columns) * high }));
@@ -115,7 +115,8 @@ describe('in a ceiling', () => {
     const room = (north: number, east: number): Ceiling => layOut(exampleRoom({ width: `${north * 4}' 4"`, length: `${east * 4}' 2"`, north: { coffers: north }, east: { coffers: east } })).ceiling!;
     test.each([[2, 2], [3, 2]])('of %i by %i coffers no order of the steps is shorter that keeps kinds and what waits, by trying all of them', (north, east) => {
         const order = putUp(room(north, east)), kinds = kindsOf(order), waits = waitsOf(order);
-        const before = (number: number, own: readonly Step[]): Set<number> => new Set(own.flatMap((other, i) => (waits.get(number)!.has(other.number) ? [i] : [])));
+        const before = (number: number, own: readonly Step[]): Set<number> =>
+            new Set(own.flatMap((other, i) => (waits.get(number)!.has(other.number) ? [i] : [])));
         const all = kinds.map(own => stretchOf(own.map(({ at }) => at), own.map(({ number }) => before(number, own))));
         expect(order.moves.distance).toBe(leastOfAll(all));
         expect(order.moves.atLeast).toBe(order.moves.distance);

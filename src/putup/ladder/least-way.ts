@@ -39,7 +39,8 @@ function after(before: Done | undefined, stretch: Stretch): Done {
     if (!before) return found(stretch, at.map(() => 0), at.map(() => 0), at.map(() => -1));
     const hops = at.map(to => before.stretch.at.map(from => hop(from, to)));
     const cameFrom = hops.map(own => leastOf(own.map((far, i) => far + before.ends.least[i]!)));
-    const entry = hops.map((own, i) => own[cameFrom[i]!]! + before.ends.least[cameFrom[i]!]!), low = hops.map(own => Math.min(...own.map((far, i) => far + before.low[i]!)));
+    const entry = hops.map((own, i) => own[cameFrom[i]!]! + before.ends.least[cameFrom[i]!]!);
+    const low = hops.map(own => Math.min(...own.map((far, i) => far + before.low[i]!)));
     return found(stretch, entry, low, cameFrom);
 }
 
