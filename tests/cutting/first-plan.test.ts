@@ -118,6 +118,14 @@ describe('a first plan of the boards to buy', () => {
         expect(reasons(piece('a', pine, Number.NaN))).toEqual(['it has no length']);
         expect(reasons(piece('a', pine, 0))).toEqual(['it has no length']);
     });
+
+    test('of boards on hand that alone are long enough there may be too few: the others are cut all the same', () => {
+        const pine = stock({ feet: [8], perFoot: '1', onHand: [[1, inches(192)]] });
+        const made = plan([...several(2, id => piece(id, pine, inches(150))), piece('short', pine, inches(60))]);
+        expect(made.unplaced.map(({ reason }) => reason)).toEqual([`it is 12' 6", and the longest pine-1x6 is 8', 7' 11" without its ends`]);
+        expect(bought(made)).toEqual(["1 x 8'"]);
+        expect(made.stocks[0]!.boards.map(({ from, strips }) => [from, strips[0]!.pieces.length])).toEqual([['on hand', 1], ['bought', 1]]);
+    });
 });
 
 describe('strips ripped from wider boards', () => {

@@ -185,6 +185,13 @@ describe('sections or whole boards', () => {
         expect(choiceText(dear.closely.stocks[0]!.choice)).toMatch(/^Sections beside whole boards that are ripped: \$12\.00 less for boards, \d+ set-ups? more at \$50\.00 \(\$\d+\.00\)\. Taken: whole boards\.$/);
         expect(knownText(dear.closely.stocks[0]!.known)).toContain('or ripped over the whole length');
     });
+    test('also where another room, which shares no board with it, has nothing to rip', () => {
+        const other = piece('hall-1', pine, inches(60), { room: 'hall' });
+        for (const each of [1, 50]) {
+            const { first: { stocks: [plan] } } = plans([other, ...pieces], { shop: { ...shop(each), apart: new Set(['hall']) } });
+            expect([plan!.choice!.takes, plan!.boards.length]).toEqual(each === 1 ? ['sections', 2] : ['whole boards', 3]);
+        }
+    });
     /** Set-ups of plans of square pieces, counted by hand: a fence for every width, a stop for every length, of boards and of sections apart. */
     function setUpsOf({ stocks: [plan] }: BoardPlan): number {
         const fences = new Set<string>(), stops = new Set<string>();

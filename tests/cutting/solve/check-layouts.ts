@@ -15,6 +15,7 @@ export function checkLayouts({ items, boards, strips: widths, shortestSection }:
         let whole = 0;
         for (const { lane, picks, section } of strips) {
             let length = 0;
+            expect(picks.length, 'no strip without pieces').toBeGreaterThan(0);
             for (const [item, count] of picks) {
                 expect(items[item]!.lanes).toContain(lane);
                 expect(Number.isInteger(count) && count > 0).toBe(true);
