@@ -11,6 +11,8 @@ export interface Fixture {
     readonly x?: Ticks; readonly y?: Ticks;
     readonly diameter?: Given<Ticks>;
     readonly width?: Given<Ticks>;
+    /** Of something rectangular: along the north wall, and along the east wall. */
+    readonly size?: Given<{ readonly across: Ticks; readonly down: Ticks }>;
     readonly keepClear?: Given<Ticks>;
     /** How wide its recessed part is, and how a recessed light is marked. */
     readonly housing?: Given<Ticks>; readonly rated?: Given<'ic' | 'non-ic'>;

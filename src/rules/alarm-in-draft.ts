@@ -2,7 +2,7 @@ import { inches } from '../quantity/rational.ts';
 import { listed } from '../plain/words.ts';
 import { defineRule } from './rule.ts';
 import { changed, HALL } from './support/examples.ts';
-import { placed } from './support/in-the-way.ts';
+import { placed, type Placed } from './support/in-the-way.ts';
 import { wordsOf } from './support/places.ts';
 import { sizesOf } from './support/words.ts';
 
@@ -39,7 +39,7 @@ the maker's sheet and a licensed alarm contractor to say.`,
                 const { fixture: { name, kind, at, wants } } = alarm;
                 if (kind !== 'smoke-alarm') continue;
                 const near = all.filter(({ fixture }) => fixture.kind === 'register' || fixture.kind === 'fan')
-                    .map(other => ({ name: other.fixture.name, away: Math.round(Math.hypot(other.x - alarm.x, other.y - alarm.y) - other.half - alarm.half) }))
+                    .map(other => ({ name: other.fixture.name, away: Math.round(edgeOff(other, alarm) - alarm.half) }))
                     .filter(({ away }) => away < OFF_AIR);
                 if (near.length > 0) {
                     report({
@@ -57,3 +57,9 @@ the maker's sheet and a licensed alarm contractor to say.`,
         },
     },
 });
+
+/** From a place to the nearest edge of something. */
+function edgeOff({ x, y, half, halves }: Placed, to: Placed): number {
+    const dx = Math.abs(to.x - x), dy = Math.abs(to.y - y);
+    return halves ? Math.hypot(Math.max(0, dx - halves.x), Math.max(0, dy - halves.y)) : Math.hypot(dx, dy) - half;
+}

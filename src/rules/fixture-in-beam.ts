@@ -1,6 +1,6 @@
 import { defineRule } from './rule.ts';
 import { changed, HALL } from './support/examples.ts';
-import { footOf, hits, placed, reachAbove } from './support/in-the-way.ts';
+import { acrossWords, footOf, hits, placed, reachAbove } from './support/in-the-way.ts';
 import { sizesOf } from './support/words.ts';
 import { listed } from '../plain/words.ts';
 
@@ -48,7 +48,7 @@ for the code in force and licensed people to say; the program only says where th
                 const within = touching.length > 0;
                 const beams = [...new Set(near.map(hit => hit.name))];
                 const where = within ? `where ${listed(beams)} ${beams.length > 1 ? 'go' : 'goes'}` : `closer to ${listed(beams)} than the ${size(clear)} to be kept clear`;
-                const what = `${name}${half > 0 ? `, ${size(2 * half)} across,` : ''} is ${where}`;
+                const what = `${name}${acrossWords(one, size)} is ${where}`;
                 const crossing = new Set(near.flatMap(({ on }) => ('runs' in on ? [on.runs] : []))).size > 1;
                 report({
                     at, severity: within ? 'error' : 'warning',

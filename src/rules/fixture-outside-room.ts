@@ -2,13 +2,15 @@ import { isOutside } from '../ceiling/room-shape.ts';
 import { outlineOf } from '../job/outline.ts';
 import { defineRule } from './rule.ts';
 import { changed, HALL } from './support/examples.ts';
-import { placed } from './support/in-the-way.ts';
+import { acrossWords, placed, reachThatWay } from './support/in-the-way.ts';
 import { standingAtWalls } from '../ceiling/at-the-wall.ts';
 import { wordsOf } from './support/places.ts';
 import { sizesOf } from './support/words.ts';
 import { listed } from '../plain/words.ts';
 
 const wrong = changed(HALL, `  wall east   9' 5"\n`, `  wall east   9' 5"\n  fixture lamp-1 light at 2', 20' 3" diameter 6"\n`);
+
+const ALONG = { west: { x: 1, y: 0 }, east: { x: 1, y: 0 }, north: { x: 0, y: 1 }, south: { x: 0, y: 1 } } as const;
 
 export const fixtureOutsideRoom = defineRule({
     name: 'fixture-outside-room',
@@ -37,7 +39,8 @@ The hall is 12' 10" by 9' 5": 20' 3" along its east wall is 10' 10" outside. Whe
                 const beyond = Math.round(Math.max(-from, to - wall.length));
                 if (beyond > 0) report({ at, message: `${name} reaches ${size(beyond)} beyond the ${wall.name} wall, which is ${size(wall.length)} long. From which end was it measured?` });
             }
-            for (const { fixture: { name, at }, x, y, half } of placed(room.fixtures)) {
+            for (const one of placed(room.fixtures)) {
+                const { fixture: { name, at }, x, y } = one;
                 const beyond = [['west', -x], ['east', x - across], ['north', -y], ['south', y - down]] as const;
                 const [way, by] = beyond.reduce((most, one) => (one[1] > most[1] ? one : most));
                 const room_ = `the room is ${size(across)} along the north wall and ${size(down)} along the east wall`;
@@ -46,7 +49,11 @@ The hall is 12' 10" by 9' 5": 20' 3" along its east wall is 10' 10" outside. Whe
                     continue;
                 }
                 if (by > 0) report({ at, message: `${name} is ${size.off(by)} beyond the ${way} wall: ${room_}. From which corner was it measured, and which way first?` });
-                else if (by + half > 0) report({ at, severity: 'warning', message: `${name}, ${size(2 * half)} across, reaches ${size.off(by + half)} into the ${way} wall: ${room_}.` });
+                else {
+                    const reaches = beyond.map(([to, off]) => [to, off + reachThatWay(one, one.half, ALONG[to])] as const);
+                    const [wall, reach] = reaches.reduce((most, each) => (each[1] > most[1] ? each : most));
+                    if (reach > 0) report({ at, severity: 'warning', message: `${name}${acrossWords(one, size)} reaches ${size.off(reach)} into the ${wall} wall: ${room_}.` });
+                }
             }
         },
     },

@@ -13,7 +13,7 @@ import type { Direction, Grid, Room, Spacing } from '../job/model.ts';
 import { atKey } from '../plain/at-key.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import { blockingMissesJoist } from '../rules/blocking-misses-joist.ts';
-import { footOf, hits, placed, reachAbove, type Placed } from '../rules/support/in-the-way.ts';
+import { footOf, hits, placed, reachAbove, reachThatWay, type Placed } from '../rules/support/in-the-way.ts';
 import { reachAlong } from '../takeoff/holding.ts';
 
 /** One direction of a room, to be divided anew. Places from the west or the north. */
@@ -140,18 +140,20 @@ function zonesOf(beamOf: (index: number) => Beam | undefined, of: (beam: Beam) =
     });
 }
 
+const ALONG = { x: { x: 1, y: 0 }, y: { x: 0, y: 1 } } as const;
+
 function inTheWay(things: readonly Placed[], axis: 'x' | 'y', beam: Beam): Zone[] {
     return things.flatMap(one => {
         const { fixture: { name, kind, wants, reachedBy } } = one;
         if (wants?.value === 'beam-center' || kind === 'junction-box' && reachedBy) return [];
-        return around(one[axis], beam, reachAbove(one, beam.section.depth.ticks), name);
+        return around(one[axis], beam, reachThatWay(one, reachAbove(one, beam.section.depth.ticks), ALONG[axis]), name);
     });
 }
 
 function keptClear(things: readonly Placed[], axis: 'x' | 'y', beam: Beam): Zone[] {
     return things.flatMap(one => {
         const { fixture: { name, wants, keepClear } } = one;
-        return keepClear && wants?.value !== 'beam-center' ? around(one[axis], beam, one.half + keepClear.value, name) : [];
+        return keepClear && wants?.value !== 'beam-center' ? around(one[axis], beam, reachThatWay(one, one.half + keepClear.value, ALONG[axis]), name) : [];
     });
 }
 

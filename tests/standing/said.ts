@@ -294,6 +294,7 @@ export const TRIALS: Readonly<Record<string, Trial>> = {
     'Fixture.value/from': is('1\' 9" from north-west', '1\' 9" from south-west'),
     'Fixture.value/on': is('on east', 'on north', ['diameter 5" keep-clear', 'on east diameter 5" keep-clear'], ['on east width 3\' ', '']),
     'Fixture.value/diameter': is('diameter 5"', 'diameter 6"'),
+    'Fixture.value/size': is('size 6" x 10"', 'size 46" x 10"', ['register at 2\' 3", 5\' 3" width 6"', 'register at 2\' 3", 5\' 3" size 6" x 10"']),
     'Fixture.value/width': is('register at 2\' 3", 5\' 3" width 6"', 'register at 2\' 3", 5\' 3" width 46"'),
     'Fixture.value/height': is('height 2"', 'height 3"', ['diameter 5" keep-clear', 'height 2" diameter 5" keep-clear']),
     'Fixture.value/below-ceiling': is('width 3\' below-ceiling 40"', 'width 3\' below-ceiling 1"', ['casing on east width 3\' height 7\'', 'casing on east at 2\' width 3\' below-ceiling 40"']),

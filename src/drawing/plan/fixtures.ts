@@ -25,11 +25,16 @@ export function placedFixtures(fixtures: readonly Fixture[], room: { readonly wi
 const LEAST_RADIUS = 3.2;
 
 /** A fixture on the sheet: its symbol's radius, and that of the ground it keeps clear (0: none). */
-interface Standing { readonly center: Point; readonly radius: number; readonly clear: number }
+interface Standing { readonly center: Point; readonly radius: number; readonly clear: number; readonly halves?: Point }
 
 function standing({ fixture, x, y }: PlacedFixture, view: PlanView): Standing {
     const real = Math.max(0, fixture.diameter?.value ?? 0) / 2 * view.pointsPerTick;
     const kept = Math.max(0, fixture.keepClear?.value ?? 0) * view.pointsPerTick;
+    if (fixture.size && !fixture.diameter) {
+        const { across, down } = fixture.size.value, halfOf = (side: number): number => Math.max(LEAST_RADIUS, side / 2 * view.pointsPerTick);
+        const [wide, long] = [halfOf(across), halfOf(down)];
+        return { center: [toX(view, x), toY(view, y)], radius: Math.max(wide, long), clear: kept, halves: [wide, long] };
+    }
     return { center: [toX(view, x), toY(view, y)], radius: Math.max(LEAST_RADIUS, real), clear: kept > 0 ? real + kept : 0 };
 }
 
@@ -37,7 +42,15 @@ function standing({ fixture, x, y }: PlacedFixture, view: PlanView): Standing {
 export function fixtureSymbols(fixtures: readonly PlacedFixture[], view: PlanView, room: Extent, claims: Claims, fileName: FileName): readonly Group[] {
     return fixtures.map(placed => {
         const { fixture } = placed;
-        const { center, radius, clear } = standing(placed, view);
+        const { center, radius, clear, halves } = standing(placed, view);
+        if (halves) {
+            const box = around(center, ...halves);
+            claims.take(grown(box, 3));
+            return group(`fixture.${fixture.name}`, { title: `${fixture.kind.replace('-', ' ')} ${fixture.name}`, source: sourceReference(fixture.at, fileName) }, [
+                ...clear > 0 ? boxed(cutBy(grown(box, clear), room), 'hidden') : [],
+                ...boxSymbol(fixture.kind, box),
+            ]);
+        }
         claims.take(grown(around(center, radius, radius), besideClear(radius, clear) - 2));
         return group(`fixture.${fixture.name}`, { title: `${fixture.kind.replace('-', ' ')} ${fixture.name}`, source: sourceReference(fixture.at, fileName) }, [
             ...(clear > 0 ? ring(center, clear, room, 'hidden') : []),
@@ -49,8 +62,8 @@ export function fixtureSymbols(fixtures: readonly PlacedFixture[], view: PlanVie
 /** Their names beside them, inside the room. */
 export function fixtureNames(fixtures: readonly PlacedFixture[], view: PlanView, room: Extent, claims: Claims, least = 0): readonly Group[] {
     return fixtures.map(placed => {
-        const { center, radius, clear } = standing(placed, view);
-        const candidates = nameCandidates(placed.fixture.name, center, radius + besideClear(radius, clear), least);
+        const { center, radius, clear, halves } = standing(placed, view);
+        const candidates = nameCandidates(placed.fixture.name, center, halves ? halves[0] + besideClear(0, clear) : radius + besideClear(radius, clear), least);
         const runs = claims.placeFirst(candidates, extent => within(extent, room)) ?? [];
         return group(`fixture-name.${placed.fixture.name}`, {}, runs.flatMap(run => patched(run, 'paper')));
     });
@@ -101,6 +114,26 @@ function* nameCandidates(name: string, [x, y]: Point, off: number, least: number
     yield at(0, -off - 1, 'middle');
     yield at(off, off + size, 'start');
     yield at(-off, off + size, 'end');
+}
+
+function boxed({ left, top, right, foot }: Extent, pen: PenName): readonly Item[] {
+    return [rectangle(left, top, right, foot, pen)];
+}
+
+function cutBy(one: Extent, other: Extent): Extent {
+    const [left, top] = [Math.max(one.left, other.left), Math.max(one.top, other.top)];
+    return { left, top, right: Math.min(one.right, other.right), foot: Math.min(one.foot, other.foot) };
+}
+
+/** Where the dark middle of a junction box begins, as in its small symbol. */
+const INNER = 0.275;
+
+/** What is rectangular at its own size, with the mark of its kind. */
+function boxSymbol(kind: string, { left, top, right, foot }: Extent): readonly Item[] {
+    const box = rectangle(left, top, right, foot, 'edge', 'paper'), falling = line([left, top], [right, foot], 'thin'), rising = line([left, foot], [right, top], 'thin');
+    const [aside, down] = [(right - left) * INNER, (foot - top) * INNER];
+    if (kind === 'junction-box') return [box, rectangle(left + aside, top + down, right - aside, foot - down, null, 'ink')];
+    return [box, ...kind === 'register' ? [falling, rising] : [kind === 'speaker' ? falling : rising]];
 }
 
 /** Round things round, square things square; each kind with a mark of its own, shown in the key. */

@@ -16,10 +16,11 @@ interface SizeOfRoom { readonly across?: Ticks; readonly down?: Ticks; readonly 
 export function readFixture(thing: ast.Fixture, line: LineReading, { across, down, height }: SizeOfRoom): Fixture {
     const kind = line.word<string>('value')?.value ?? '', isAtWall = AT_THE_WALL.has(kind), atWall = isAtWall ? atWallOf(kind, line, height) : undefined;
     const by = line.thing('reached-by'), reachedBy = by && { ...by, value: by.value.name };
+    const pair = line.pair('size'), size = pair && { ...pair, value: { across: pair.value.first.ticks, down: pair.value.second.ticks } };
     const known = recordedBy(line, mod => line.found(mod === 'on' ? 'dated' : mod), sourceOfProperty(thing, 'name'));
     return {
         name: thing.name, at: sourceOfProperty(thing, 'name'), kind, ...isAtWall ? atWall && { atWall } : placeOf(thing, line, across, down),
-        diameter: line.length('diameter'), width: line.length('width'), keepClear: line.length('keep-clear'), wants: line.word('wants'),
+        diameter: line.length('diameter'), width: line.length('width'), ...size && { size }, keepClear: line.length('keep-clear'), wants: line.word('wants'),
         housing: line.length('housing'), rated: line.word('rated'), hangs: line.length('hangs'), ...reachedBy && { reachedBy },
         ...Object.keys(known).length > 0 && { known },
     };

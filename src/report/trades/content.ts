@@ -4,8 +4,9 @@ import type { Fixture } from '../../job/model.ts';
 import { listed } from '../../plain/words.ts';
 import { printMark } from '../../quantity/print-length.ts';
 import { inches } from '../../quantity/rational.ts';
+import type { Point } from '../../plane/point.ts';
 import type { Ticks } from '../../quantity/ticks.ts';
-import { footOf, hits, placed, type Placed } from '../../rules/support/in-the-way.ts';
+import { footOf, hits, placed, reachThatWay, type Placed } from '../../rules/support/in-the-way.ts';
 import { tapeOf } from '../../job/tape.ts';
 import { holdingOf, type Held } from '../../takeoff/holding.ts';
 import type { TakeOff } from '../../takeoff/model.ts';
@@ -65,7 +66,7 @@ function taskOf(one: Placed, ceiling: Ceiling): TradeTask | undefined {
         if (to && (isOff({ x, y }, to) || near.length > 0)) return moved(to, 'it is to be in the middle of its coffer');
     } else if (near.length > 0 && !reachedBy) {
         const on = listed([...new Set(near.map(hit => hit.name))]);
-        return moved(nearestClear(one, reach, ceiling), kind === 'junction-box' ? `${on} would bury it` : hits(one, half, ceiling).length > 0 ? `${on} ${near.length > 1 ? 'go' : 'goes'} there` : `it is nearer to ${on} than it is to be`);
+        return moved(nearestClear(one, { x: reachThatWay(one, reach, { x: 1, y: 0 }), y: reachThatWay(one, reach, { x: 0, y: 1 }) }, ceiling), kind === 'junction-box' ? `${on} would bury it` : hits(one, half, ceiling).length > 0 ? `${on} ${near.length > 1 ? 'go' : 'goes'} there` : `it is nearer to ${on} than it is to be`);
     }
     if (back > 0 && WIRED.has(kind)) return { ...base, does: 'brings it out', to: null, what: `by ${printMark(back, tapeOf(ceiling.room.job))}, to the face of the panel`, why: 'a panel covers the coffers', before: 'the panel goes up' };
     return { ...base, does: 'leaves it', to: null, what: '', why: reachedBy ? `reached by ${reachedBy.value}` : 'it is clear', before: 'the trim goes up' };
@@ -83,9 +84,11 @@ function movedWords(at: { x: Ticks; y: Ticks }, to: { x: Ticks; y: Ticks }, { ro
     return listed([...told(to.x - at.x, ['west', 'east']), ...told(to.y - at.y, ['north', 'south'])]);
 }
 
+const NOWHERE: Point = { x: 0, y: 0 };
+
 /** The coffer that a place is in, or that is nearest to it. */
 function cofferOf(at: { x: Ticks; y: Ticks }, { coffers }: Ceiling): Coffer | undefined {
-    return coffers.reduce<Coffer | undefined>((best, one) => (!best || apart(at, one, 0) < apart(at, best, 0) ? one : best), undefined);
+    return coffers.reduce<Coffer | undefined>((best, one) => (!best || apart(at, one, NOWHERE) < apart(at, best, NOWHERE) ? one : best), undefined);
 }
 
 function centerOf(coffer: Coffer | undefined): { x: Ticks; y: Ticks } | null {
@@ -93,19 +96,19 @@ function centerOf(coffer: Coffer | undefined): { x: Ticks; y: Ticks } | null {
 }
 
 /** How far a place is from what of a coffer lies so far inside of its sides. */
-function apart({ x, y }: { x: Ticks; y: Ticks }, { west, east, north, south }: Coffer, inside: Ticks): number {
-    return Math.hypot(Math.max(0, west + inside - x, x - east + inside), Math.max(0, north + inside - y, y - south + inside));
+function apart({ x, y }: Point, { west, east, north, south }: Coffer, inside: Point): number {
+    return Math.hypot(Math.max(0, west + inside.x - x, x - east + inside.x), Math.max(0, north + inside.y - y, y - south + inside.y));
 }
 
 /** The nearest place in a coffer where it is clear on all sides, rounded away from the sides; null where no coffer that is a rectangle has one. */
-function nearestClear({ x, y }: Placed, reach: Ticks, { coffers, room: { job } }: Ceiling): { x: Ticks; y: Ticks } | null {
-    const wide = coffers.filter(coffer => isBox(coffer) && coffer.east - coffer.west >= 2 * reach && coffer.south - coffer.north >= 2 * reach);
+function nearestClear({ x, y }: Placed, reach: Point, { coffers, room: { job } }: Ceiling): { x: Ticks; y: Ticks } | null {
+    const wide = coffers.filter(coffer => isBox(coffer) && coffer.east - coffer.west >= 2 * reach.x && coffer.south - coffer.north >= 2 * reach.y);
     const far = (coffer: Coffer): number => apart({ x, y }, coffer, reach);
     const best = wide.reduce<Coffer | undefined>((nearest, one) => (!nearest || far(one) < far(nearest) ? one : nearest), undefined);
     if (!best) return null;
     const step = job.cutTo.value, up = (at: Ticks): Ticks => Math.ceil(at / step) * step, down = (at: Ticks): Ticks => Math.floor(at / step) * step;
     const within = (at: Ticks, low: Ticks, high: Ticks): Ticks => (at < low ? Math.min(up(low), high) : at > high ? Math.max(down(high), low) : at);
-    return { x: within(x, best.west + reach, best.east - reach), y: within(y, best.north + reach, best.south - reach) };
+    return { x: within(x, best.west + reach.x, best.east - reach.x), y: within(y, best.north + reach.y, best.south - reach.y) };
 }
 
 function isBox({ west, east, north, south, outline }: Coffer): boolean {

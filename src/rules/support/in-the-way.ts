@@ -2,16 +2,40 @@ import { placeAlong, unitOf } from '../../ceiling/along.ts';
 import { reachAt } from '../../ceiling/flanks.ts';
 import type { Band, Ceiling, HalfBeam, Line } from '../../ceiling/model.ts';
 import type { Fixture } from '../../job/model.ts';
+import type { Point } from '../../plane/point.ts';
 import type { Ticks } from '../../quantity/ticks.ts';
 
-/** A fixture of the ceiling (not one at a wall, see at-the-wall.ts) whose place is known, and how far from its center it reaches. */
-export interface Placed { readonly fixture: Fixture; readonly x: Ticks; readonly y: Ticks; readonly half: Ticks }
+/**
+ * A fixture of the ceiling (not one at a wall, see at-the-wall.ts) whose place is known, and how far from its center it reaches; of a rectangle the longer way,
+ * and both ways, to the east and west and to the north and south.
+ */
+export interface Placed {
+    readonly fixture: Fixture; readonly x: Ticks; readonly y: Ticks; readonly half: Ticks;
+    readonly halves?: Point;
+}
 
 export function placed(fixtures: readonly Fixture[]): Placed[] {
     return fixtures.flatMap(fixture => {
-        const { x, y, kind, diameter, width } = fixture;
-        return x === undefined || y === undefined || kind === '' ? [] : [{ fixture, x, y, half: Math.ceil((diameter ?? width)?.value ?? 0) / 2 }];
+        const { x, y, kind, diameter, width, size } = fixture;
+        if (x === undefined || y === undefined || kind === '') return [];
+        const halves = !diameter && size && { x: size.value.across / 2, y: size.value.down / 2 };
+        if (halves) return [{ fixture, x, y, half: Math.max(halves.x, halves.y), halves }];
+        return [{ fixture, x, y, half: Math.ceil((diameter ?? width)?.value ?? 0) / 2 }];
     });
+}
+
+/**
+ * How far a fixture is to be clear of something that lies that way (a unit vector), where it is to be so clear the way in which it reaches farthest: a
+ * rectangle reaches as far as its corner does. What is no further than its center stays that.
+ */
+export function reachThatWay({ half, halves }: Placed, reach: Ticks, way: Point): number {
+    return halves && reach >= half ? reach - half + halves.x * Math.abs(way.x) + halves.y * Math.abs(way.y) : reach;
+}
+
+/** `, 6" across,`, `, 4" by 10",`; nothing where nobody says its size. */
+export function acrossWords({ half, halves }: Placed, size: (ticks: Ticks) => string): string {
+    if (halves) return `, ${size(2 * halves.x)} by ${size(2 * halves.y)},`;
+    return half > 0 ? `, ${size(2 * half)} across,` : '';
 }
 
 /**
@@ -30,11 +54,11 @@ export function footOf({ on }: Hit): Ticks {
     return 'kind' in on ? on.kind === 'band' ? on.lowerEdge.ticks : on.section.depth.ticks : on.section.depth.ticks;
 }
 
-/** Everything that a circle round a point reaches into. */
-export function hits({ x, y }: Placed, reach: Ticks, { lines, walls, around }: Ceiling): Hit[] {
-    const found: Hit[] = [];
+/** Everything that a fixture reaches into, so far from its center, or from where its rectangle reaches as far (`reachThatWay`). */
+export function hits(one: Placed, far: Ticks, { lines, walls, around }: Ceiling): Hit[] {
+    const found: Hit[] = [], { x, y } = one;
     for (const line of lines) {
-        const { spot } = line, u = unitOf(line);
+        const { spot } = line, u = unitOf(line), reach = reachThatWay(one, far, { x: u.y, y: u.x });
         const along = placeAlong(line, { x, y }), aside = (x - spot.x) * u.y - (y - spot.y) * u.x, half = reachAt(line, aside > 0 ? 'left' : 'right');
         if (Math.abs(aside) >= half + reach || along < line.start || along > line.end) continue;
         // back to the west or north, or on to the east or south
@@ -42,7 +66,7 @@ export function hits({ x, y }: Placed, reach: Ticks, { lines, walls, around }: C
         found.push({ on: line, name: `line ${line.name}`, by: Math.ceil(by), way: line.runs === 'north-south' ? isBack ? 'west' : 'east' : isBack ? 'north' : 'south' });
     }
     for (const { name, from, to, length } of walls) {
-        const on = around[name], dx = (to.x - from.x) / length, dy = (to.y - from.y) / length;
+        const on = around[name], dx = (to.x - from.x) / length, dy = (to.y - from.y) / length, reach = reachThatWay(one, far, { x: dy, y: dx });
         const along = (x - from.x) * dx + (y - from.y) * dy, inside = (y - from.y) * dx - (x - from.x) * dy;
         if (!on || along < -reach || along > length + reach || inside < -reach) continue;
         const by = (on.kind === 'band' ? on.thickness.ticks : on.width.ticks + on.section.sideThickness.ticks) + reach - inside;
