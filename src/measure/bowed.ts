@@ -33,7 +33,7 @@ export interface BowedWall {
     readonly gaps: readonly DeepStretch[];
     /** Pieces that end at the wall, or at what runs along it and stands farther in, and by how much they are cut shorter there; less than nothing: longer. */
     readonly ends: readonly { readonly piece: Piece; readonly along: Ticks; readonly by: Ticks }[];
-    /** Lines that end at what runs along it, and what they lose or gain if that is bent to the wall and not kept straight. */
+    /** Lines that end at what runs along it, and what they lose or gain, in all, if that is bent to the wall and not kept straight; where that is otherwise. */
     readonly bent: readonly { readonly line: string; readonly by: Ticks }[];
     /** Readings that are beyond its ends, or counted from an end that it has not. */
     readonly astray: WallBow['readings'];
@@ -53,7 +53,7 @@ export function bowedWalls(ceiling: Ceiling, pieces: readonly Piece[]): BowedWal
             (runs ? stretchesOver(profile.map(({ along, into }) => ({ along, depth: sign * (into - moved + allowance) })), TELLS) : []);
         return [{
             wall, bow, runs, profile, moved, allowance, scribes: deep(1), gaps: deep(-1), ends: endsAt({ wall, profile, moved }, pieces), astray,
-            bent: runs?.kind === 'band' ? bentOf(ceiling, wall, profile) : [],
+            bent: runs?.kind === 'band' ? bentOf(ceiling, wall, profile).filter(({ by }) => Math.abs(by - moved) > TELLS) : [],
         }];
     });
 }
