@@ -4,9 +4,8 @@ import type { Fixture } from '../../job/model.ts';
 import { listed } from '../../plain/words.ts';
 import { printMark } from '../../quantity/print-length.ts';
 import { inches } from '../../quantity/rational.ts';
-import type { Point } from '../../plane/point.ts';
 import type { Ticks } from '../../quantity/ticks.ts';
-import { footOf, hits, placed, reachThatWay, type Placed } from '../../rules/support/in-the-way.ts';
+import { footOf, hits, placed, reachThatWay, type BothWays, type Placed } from '../../rules/support/in-the-way.ts';
 import { tapeOf } from '../../job/tape.ts';
 import { holdingOf, type Held } from '../../takeoff/holding.ts';
 import type { TakeOff } from '../../takeoff/model.ts';
@@ -84,7 +83,7 @@ function movedWords(at: { x: Ticks; y: Ticks }, to: { x: Ticks; y: Ticks }, { ro
     return listed([...told(to.x - at.x, ['west', 'east']), ...told(to.y - at.y, ['north', 'south'])]);
 }
 
-const NOWHERE: Point = { x: 0, y: 0 };
+const NOWHERE: BothWays = { x: 0, y: 0 };
 
 /** The coffer that a place is in, or that is nearest to it. */
 function cofferOf(at: { x: Ticks; y: Ticks }, { coffers }: Ceiling): Coffer | undefined {
@@ -96,12 +95,12 @@ function centerOf(coffer: Coffer | undefined): { x: Ticks; y: Ticks } | null {
 }
 
 /** How far a place is from what of a coffer lies so far inside of its sides. */
-function apart({ x, y }: Point, { west, east, north, south }: Coffer, inside: Point): number {
+function apart({ x, y }: BothWays, { west, east, north, south }: Coffer, inside: BothWays): number {
     return Math.hypot(Math.max(0, west + inside.x - x, x - east + inside.x), Math.max(0, north + inside.y - y, y - south + inside.y));
 }
 
 /** The nearest place in a coffer where it is clear on all sides, rounded away from the sides; null where no coffer that is a rectangle has one. */
-function nearestClear({ x, y }: Placed, reach: Point, { coffers, room: { job } }: Ceiling): { x: Ticks; y: Ticks } | null {
+function nearestClear({ x, y }: Placed, reach: BothWays, { coffers, room: { job } }: Ceiling): { x: Ticks; y: Ticks } | null {
     const wide = coffers.filter(coffer => isBox(coffer) && coffer.east - coffer.west >= 2 * reach.x && coffer.south - coffer.north >= 2 * reach.y);
     const far = (coffer: Coffer): number => apart({ x, y }, coffer, reach);
     const best = wide.reduce<Coffer | undefined>((nearest, one) => (!nearest || far(one) < far(nearest) ? one : nearest), undefined);

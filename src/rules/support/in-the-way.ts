@@ -2,8 +2,10 @@ import { placeAlong, unitOf } from '../../ceiling/along.ts';
 import { reachAt } from '../../ceiling/flanks.ts';
 import type { Band, Ceiling, HalfBeam, Line } from '../../ceiling/model.ts';
 import type { Fixture } from '../../job/model.ts';
-import type { Point } from '../../plane/point.ts';
 import type { Ticks } from '../../quantity/ticks.ts';
+
+/** Something along the north wall, and along the east wall. */
+export interface BothWays { readonly x: number; readonly y: number }
 
 /**
  * A fixture of the ceiling (not one at a wall, see at-the-wall.ts) whose place is known, and how far from its center it reaches; of a rectangle the longer way,
@@ -11,7 +13,7 @@ import type { Ticks } from '../../quantity/ticks.ts';
  */
 export interface Placed {
     readonly fixture: Fixture; readonly x: Ticks; readonly y: Ticks; readonly half: Ticks;
-    readonly halves?: Point;
+    readonly halves?: BothWays;
 }
 
 export function placed(fixtures: readonly Fixture[]): Placed[] {
@@ -28,7 +30,7 @@ export function placed(fixtures: readonly Fixture[]): Placed[] {
  * How far a fixture is to be clear of something that lies that way (a unit vector), where it is to be so clear the way in which it reaches farthest: a
  * rectangle reaches as far as its corner does. What is no further than its center stays that.
  */
-export function reachThatWay({ half, halves }: Placed, reach: Ticks, way: Point): number {
+export function reachThatWay({ half, halves }: Placed, reach: Ticks, way: BothWays): number {
     return halves && reach >= half ? reach - half + halves.x * Math.abs(way.x) + halves.y * Math.abs(way.y) : reach;
 }
 
