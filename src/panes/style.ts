@@ -41,6 +41,8 @@ button.link:hover{text-decoration:underline}
 .words{border-inline-start-color:var(--hint)}
 .trouble .link{color:var(--link);text-decoration:underline}
 #standing .standing{margin:0;border-width:0 0 0 4px;max-height:30vh;overflow:auto}
+#standing li{line-height:24px}
+#standing li .link{line-height:1.4;vertical-align:top}
 .main{flex:1;min-height:0;display:flex;flex-direction:column}
 .page{flex:1;min-height:0;overflow:auto;display:flex;flex-direction:column}
 .page.broken{--ink:var(--soft);color:var(--ink)}

@@ -4,7 +4,7 @@ import { printedBid } from '../../pages/bid/printed.ts';
 import { fileName } from '../../text/file-name.ts';
 import { USED_NOWHERE } from '../../plain/notice.ts';
 import { standingLines, standingOfRooms, unusedLines } from '../../report/standing.ts';
-import { addressOf, fileNameOfHouse, titleOf } from '../../report/house.ts';
+import { addressOf, fileNameOfHouse, titleOfHouse } from '../../report/house.ts';
 import { EXIT, worst, type ExitCode } from '../exit-code.ts';
 import { FileNames } from '../file-names.ts';
 import type { World } from '../world.ts';
@@ -29,12 +29,12 @@ export async function bid(options: BidOptions, world: World): Promise<ExitCode> 
     for (const price of await pricesOf(asked, options, world)) {
         const content = bidContent(price, options.date);
         if (content.draft.length > 0) {
-            [`The bid of ${titleOf(price.house.job)} is a draft: ${content.draft.join(' ')} \`cofferwright estimate\` shows more.`, ...standingLines(standingOfRooms(price.house.rooms)).map(line => `  ${line}`)].forEach(line => terminal.say(line));
+            [`The bid of ${titleOfHouse(price.house)} is a draft: ${content.draft.join(' ')} \`cofferwright estimate\` shows more.`, ...standingLines(standingOfRooms(price.house.rooms)).map(line => `  ${line}`)].forEach(line => terminal.say(line));
             worstCode = worst(worstCode, EXIT.findings);
         }
         const unused = unusedLines(standingOfRooms(price.house.rooms));
         if (unused.length > 0) [`${USED_NOWHERE}:`, ...unused.map(line => `  ${line}`)].forEach(line => terminal.say(line));
-        if (price.after) terminal.say(`The bid of ${titleOf(price.house.job)} prices the job as if nothing were cut yet. ${afterCuttingText(price.after)}`);
+        if (price.after) terminal.say(`The bid of ${titleOfHouse(price.house)} prices the job as if nothing were cut yet. ${afterCuttingText(price.after)}`);
         const title = fileNameOfHouse(price.house);
         const name = names.free(n => fileName('bid', n === 1 ? title : `${title} ${n}`, options.format));
         await folder.write([{ name, content: options.format === 'pdf' ? await pdfOf(content) : printedBid(content) }], addressOf(price.house));

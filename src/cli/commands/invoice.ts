@@ -4,7 +4,7 @@ import { csvInvoices } from '../../report/invoice/csv.ts';
 import { faultsOf, invoiceOf, type Billing, type Invoice, type InvoiceContent } from '../../report/invoice/content.ts';
 import { jsonInvoices } from '../../report/invoice/json.ts';
 import { invoiceLeaf } from '../../report/invoice/leaf.ts';
-import { addressOf, fileNameOfHouse, titleOf, type House } from '../../report/house.ts';
+import { addressOf, fileNameOfHouse, titleOfHouse, type House } from '../../report/house.ts';
 import { humanLeaves } from '../../report/leaf.ts';
 import { standingLines, standingOfRooms, unusedLines } from '../../report/standing.ts';
 import { USED_NOWHERE } from '../../plain/notice.ts';
@@ -49,7 +49,7 @@ async function written(made: readonly { readonly house: House; readonly content:
     const folder = new OutputFolder(options, world), names = new FileNames();
     for (const { house, content } of made) {
         const standing = standingOfRooms(house.rooms), unused = unusedLines(standing);
-        if (content.draft.length > 0) [`The invoice of ${titleOf(house.job)} is a draft: ${content.draft.join(' ')}`, ...standingLines(standing).map(line => `  ${line}`)].forEach(line => terminal.say(line));
+        if (content.draft.length > 0) [`The invoice of ${titleOfHouse(house)} is a draft: ${content.draft.join(' ')}`, ...standingLines(standing).map(line => `  ${line}`)].forEach(line => terminal.say(line));
         if (unused.length > 0) [`${USED_NOWHERE}:`, ...unused.map(line => `  ${line}`)].forEach(line => terminal.say(line));
         const title = fileNameOfHouse(house), stem = `invoice ${options.number}`;
         const name = names.free(n => fileName(stem, n === 1 ? title : `${title} ${n}`, format));
