@@ -13,13 +13,9 @@ export function shorter({ waits, far }: Stretch, entry: readonly number[]): numb
     /** What it takes from the place at `i` of the way to the one at `j`; from before the first, and to behind the last, too. */
     const step = (from: number, to: number): number => (to === way.length ? 0 : from < 0 ? entry[way[to]!]! : far(way[from]!, way[to]!));
     const put = (start: number, places: readonly number[]): void => places.forEach((one, i) => { way[start + i] = one; place[one] = start + i; });
-    const lastWanted = way.map(() => 0), firstWanting = way.map(() => 0);
-    const look = (): void => {
-        way.forEach((one, i) => {
-            lastWanted[i] = Math.max(-1, ...[...waits[one]!].map(other => place[other]!));
-            firstWanting[i] = Math.min(way.length, ...followers[one]!.map(other => place[other]!));
-        });
-    };
+    /** Where the last is of those that each place of the way waits for. */
+    const lastWanted = way.map(() => 0);
+    const look = (): void => way.forEach((one, i) => { lastWanted[i] = Math.max(-1, ...[...waits[one]!].map(other => place[other]!)); });
     const turned = (): boolean => {
         for (let i = 0; i < way.length - 1; i++) for (let j = i + 1; j < way.length; j++) {
             if (lastWanted[j]! >= i) break;
@@ -32,15 +28,15 @@ export function shorter({ waits, far }: Stretch, entry: readonly number[]): numb
     };
     const moved = (): boolean => {
         for (let i = 0; i < way.length; i++) for (let j = i; j < Math.min(i + TOGETHER, way.length); j++) {
-            const earliest = Math.max(...lastWanted.slice(i, j + 1).map(at => (at >= i ? -1 : at)));
-            const latest = Math.min(...firstWanting.slice(i, j + 1).map(at => (at <= j ? way.length : at)));
+            const block = way.slice(i, j + 1), wanted = block.flatMap(one => [...waits[one]!].map(other => place[other]!)).filter(at => at < i);
+            const wanting = block.flatMap(one => followers[one]!.map(other => place[other]!)).filter(at => at > j);
+            const earliest = Math.max(-1, ...wanted), latest = Math.min(way.length, ...wanting);
             const gone = step(i - 1, i) + step(j, j + 1) - (j + 1 === way.length ? 0 : i === 0 ? entry[way[j + 1]!]! : far(way[i - 1]!, way[j + 1]!));
             for (let to = earliest; to < latest; to++) {
                 if (to >= i - 1 && to <= j) continue;
                 // between the place at `to` and the next
                 const added = (to < 0 ? entry[way[i]!]! : far(way[to]!, way[i]!)) + (to + 1 === way.length ? 0 : far(way[j]!, way[to + 1]!)) - step(to, to + 1);
                 if (added >= gone) continue;
-                const block = way.slice(i, j + 1);
                 if (to < i) put(to + 1, [...block, ...way.slice(to + 1, i)]); else put(i, [...way.slice(j + 1, to + 1), ...block]);
                 return true;
             }
