@@ -1,4 +1,6 @@
 import { PASSES } from '../cutting/at-bench.ts';
+import { FLUSHNESS } from '../data/gaps.ts';
+import { citation } from '../data/published.ts';
 import { boardsAtBench, type BoardAtBench } from '../measure/bench.ts';
 import { piecesWords, recutWords, spoilsWords } from '../measure/bench-words.ts';
 import type { JobSettings } from '../job/model.ts';
@@ -33,7 +35,7 @@ be ripped for cleats. Where \`into\` names pieces that were cut from it already 
 of other boards where that is long enough. What it does no harm for is told, so that it is used there.`,
     wrong,
     right: changed(wrong, '5 3/8"', '5 1/2"'),
-    basis: '1/64", and 1/32" for what nobody sees: common practice, no source.',
+    basis: `1/64" is less of a step between faces than the 0.025" that Custom work may have: ${citation(FLUSHNESS)}. 1/32" for what nobody sees: common practice, no source.`,
     check: {
         room({ layout, job, pieces }, report) {
             if (layout.room.measuredBoards.length === 0) return;

@@ -1,3 +1,5 @@
+import { LEVEL } from '../data/gaps.ts';
+import { citation } from '../data/published.ts';
 import type { JobSettings } from '../job/model.ts';
 import { recordWords } from '../job/status.ts';
 import { counted, listed } from '../plain/words.ts';
@@ -22,11 +24,17 @@ export function surveyNotes({ said, surface, chosen, hanging, sides, moved }: Su
     const takes = scribed === 0 ? `No side${sides.some(({ unknown }) => unknown.length > 0) ? ', as far as the readings reach,' : ''} has to be scribed.`
         : `${scribed} of ${counted(sides.length, 'side')} ${scribed === 1 ? 'has' : 'have'} to be scribed, ${deep(deepest)} at the deepest${tooDeep > 0 ? `, ${tooDeep} of them deeper than the ${deep(said.scribe.value)} that is allowed` : ''}.`;
     const open = chosen.proved || hanging.kind === 'level' ? '' : ' Not every plane was looked at: another may leave less to scribe.';
-    return [read, `${hang} ${takes}${open}`];
+    return [read, `${hang} ${takes}${open}${isLevel ? '' : outOfLevelWords(plane, words)}`];
 }
 
 function movedWords(moved: number, { deep }: SurveyWords): string {
     return moved === 0 ? '' : ` ${counted(moved, 'place')} ${moved === 1 ? 'lies' : 'lie'} outside of a wall by no more than ${deep(ON_THE_WALL)}, as a tape may be off: taken as on the wall.`;
+}
+
+/** Where the sides hang farther out of level than installed work may be, steepest way over it. */
+function outOfLevelWords({ east, south }: Plane, { deep, place }: SurveyWords): string {
+    const { off, over } = LEVEL;
+    return Math.hypot(east, south) * over <= off ? '' : ` Installed work is level to ${deep(off)} in ${place(over)} (${citation(LEVEL)}), and this is not: show it to whoever accepts it first.`;
 }
 
 /** A slope is told over so much. */

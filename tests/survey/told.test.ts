@@ -33,6 +33,16 @@ describe('what is said of the plane that was chosen', () => {
         expect(notes(following, true, { east: -1 / 480, south: 1 / 960 })).toContain('rises 1/4" in 10\' to the west and 1/8" in 10\' to the south');
     });
 
+    /** ANSI/AWI 0620-2018, 3.4: installed work is level to 3.2 mm in 2438 mm, by its steepest way: sqrt(2) of both ways alike. */
+    test('farther out of level than installed work may be it is told', () => {
+        const words = 'Installed work is level to 1/8" in 8\' (ANSI/AWI 0620-2018, 3.4, plumb and level), and this is not';
+        expect(notes(following, true, { east: 3.21 / 2438, south: 0 })).toContain(words);
+        expect(notes(following, true, { east: 3.19 / 2438, south: 0 })).not.toContain('Installed work');
+        expect(notes(following, true, { east: -2.3 / 2438, south: 2.3 / 2438 })).toContain(words);
+        expect(notes(following, true, { east: -2.2 / 2438, south: 2.2 / 2438 })).not.toContain('Installed work');
+        expect(notes({ kind: 'level' }, true)).not.toContain('Installed work');
+    });
+
     test('nothing of that where the text says how they hang', () => {
         expect(notes({ kind: 'level', reading: 14 * TICKS_PER_INCH }, false)).not.toMatch(/looked at|no better/);
     });
