@@ -9,7 +9,7 @@ export interface Ends {
 }
 
 /** As many places are gone through in every order. Twice as much work, and more, for each one more. */
-export const MOST_EXACT = 12;
+export const MOST_EXACT = 15;
 
 /**
  * The shortest ways through all places of a stretch of at most `MOST_EXACT`, by every set of places and the one of them that comes last (Held and Karp 1962).

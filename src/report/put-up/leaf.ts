@@ -7,6 +7,7 @@ import type { Cycle } from '../../putup/model.ts';
 import { WHY } from '../../putup/why-words.ts';
 import { counted, listed } from '../../plain/words.ts';
 import { printMark, type Tape } from '../../quantity/print-length.ts';
+import { roundTo } from '../../quantity/round.ts';
 import { TICKS_PER_INCH, TICKS_PER_MM, type Ticks } from '../../quantity/ticks.ts';
 import { withoutRoom } from '../../takeoff/ids.ts';
 import { hoursText } from '../estimate/words.ts';
@@ -121,8 +122,9 @@ export function pressedSection(room: string, { pressed }: RoomPutUp, tape: Tape)
     if (pressed.length === 0) return [];
     // to the marks of a steel rule, finer than those of the tape
     const rule: Tape = { ...tape, step: tape.show === 'millimeters' ? TICKS_PER_MM / 10 : TICKS_PER_INCH / 64 }, size = (ticks: Ticks): string => printMark(ticks, rule);
+    const squeezed = (ticks: Ticks): string => (roundTo(ticks, rule.step) === 0 ? '' : `, ${size(ticks)} being squeezed`);
     const bowed = ({ by, length, straightUpTo }: typeof pressed[number]['bows'], force: number | null): string =>
-        (by === 0 ? 'nothing: so much is squeezed' : `${printMark(by, tape)} on ${printMark(length, tape)}, ${size(straightUpTo)} being squeezed`) + (force === null || by === 0 ? '' : `, with ${pounds(force)}`);
+        (by === 0 ? 'nothing: so much is squeezed' : `${printMark(by, tape)} on ${printMark(length, tape)}${squeezed(straightUpTo)}`) + (force === null || by === 0 ? '' : `, with ${pounds(force)}`);
     const rows = pressed.map(({ lines, press, between, sum, asCut, bows, force, pushes }) => [
         listed(lines), size(press), `${between} x`, size(sum), asCut < 0 ? `${size(0 - asCut)} open` : size(asCut), bowed(bows, force),
         pushes ? `${listed(pushes.lines)} by ${size(pushes.by)}${pushes.lines.length > 1 ? ' each' : ''}` : 'none: it stands between walls',
@@ -155,7 +157,7 @@ const MEASURE: Readonly<Record<Measure['kind'], string>> = {
 export function measureRow({ kind, of, wanted, goesTo: { words, stock } }: Measure, tape: Tape): string[] {
     const to = kind === 'edge' || kind === 'diagonal' ? 'the walls, or where the lines stand' : kind === 'side-thickness' ? `thickness of stock ${stock ?? words}`
         : kind === 'underside' ? `held-down of ${words}, or width of stock ${stock ?? words}` : `rip of ${words}${stock === undefined ? '' : `, or width of stock ${stock}`}`;
-    return [MEASURE[kind], kind === 'edge' ? `${of} side` : kind === 'diagonal' ? of : `line ${of}`, printMark(wanted, tape), to];
+    return [MEASURE[kind], kind === 'edge' ? `${of} side` : kind === 'diagonal' ? of : `${of.includes(',') ? 'lines' : 'line'} ${of}`, printMark(wanted, tape), to];
 }
 
 export function cycleWords(cycle: Cycle, stuck: number): string {
