@@ -100,7 +100,7 @@ function command(world: Surroundings, run: (job: Job) => Promise<void>): Command
     withFiles('survey', 'what the surveyed ceiling leaves of each side: the gap, what trim and blocking lap, what is scribed and shimmed').addOption(lists).addOption(rooms)
         .option('--templates [folder]', 'instead, draw what is scribed at true size, for printing, into this folder or that of --out; default: templates', folder).addOption(into()).addOption(force)
         .action(act<TemplateOptions>(orTemplates('survey')));
-    withFiles('suggest', 'other grids for each room that are clear of everything it says, the best first, with the words to write').addOption(lists).addOption(rooms)
+    withFiles('suggest', 'other grids for each room, with nothing of it in their way, the best first, with the words to write').addOption(lists).addOption(rooms)
         .action(act<ListOptions>(suggest));
     withFiles('put-up', 'what goes up when: the steps, the way of every piece to its place, the first bay and what is measured there').addOption(lists).addOption(rooms)
         .action(act<ListOptions>(told('put-up')));
@@ -144,7 +144,7 @@ function command(world: Surroundings, run: (job: Job) => Promise<void>): Command
             live => job({ ...options, ...from !== undefined && { from }, ...to !== undefined && { to } }, live)));
     withStates('compare', 'what changed between two states of a house, in meaning: what is said, the ceiling, pieces, boards, hours, money')
         .addOption(new Option('--format <format>', 'output format').choices(CHANGE_FORMATS).default('human')).action(actOnStates<CompareOptions>(compare));
-    withStates('change-order', 'what the client signs for a change: what is otherwise, its price, the plans before and after')
+    withStates('change-order', 'what the client signs for a change: what is different, its price, the plans before and after')
         .requiredOption('--number <number>', 'its number', filled).option('--reason <words>', 'why', filled).option('--date <date>', 'the date on it; without one there is a line to fill in')
         .addOption(into('change-orders')).addOption(force).addOption(new Option('--format <format>', 'output format').choices(ORDER_FORMATS).default('pdf'))
         .action(actOnStates<ChangeOrderOptions>(changeOrder));

@@ -67,7 +67,7 @@ function ceilings({ ceilings: all, commit }: FoundContent): Html | '' {
     if (all.length === 0) return '';
     return html`<section aria-labelledby="ceiling-title"><h2 id="ceiling-title">${t('The ceiling')}</h2>${all.map(({ room, title, isThere, changes, plans }) => html`<article class="ceiling"><h3>${named(title)} ${isThere ? html`<span class="ways">${find('view', `${room}.${WHAT_CHANGED}`, t('Marked in 3D'), title)}</span>` : ''}</h3>
 <ol>${changes.map(change => html`<li ${attributes({ 'data-key': change.key, 'data-lights': change.key })}>${link(change, commit, change.words)}</li>`)}</ol>
-${plans.length === 0 ? '' : html`<div class="plans">${plans.map(({ when, svg }) => html`<figure ${attributes({ id: `plan-${room}-${when}` })}><figcaption>${when === 'before' ? t('before') : t('now')}</figcaption>${trusted(svg)}</figure>`)}</div><p class="soft">${t('Ringed and numbered: what is otherwise.')}</p>`}</article>`)}</section>`;
+${plans.length === 0 ? '' : html`<div class="plans">${plans.map(({ when, svg }) => html`<figure ${attributes({ id: `plan-${room}-${when}` })}><figcaption>${when === 'before' ? t('before') : t('now')}</figcaption>${trusted(svg)}</figure>`)}</div><p class="soft">${t('Ringed and numbered: what changed.')}</p>`}</article>`)}</section>`;
 }
 
 const fares: Readonly<Record<string, () => string>> = {

@@ -53,7 +53,7 @@ function changeOrderContent(house: HouseChange, { number, date, reason }: Order,
         title: titleOfHouse(after), number, draft,
         ...said.contractor !== undefined && { contractor: said.contractor }, ...job.client && { client: job.client.value },
         ...date !== undefined && { date }, ...reason !== undefined && { reason },
-        changed: rooms.length === 0 ? ['The ceilings stay as they are; what is otherwise is their price.'] : rooms.flatMap(room => roomLines(room, job).map(line => `${titleOfRoom(room)}: ${line.replaceAll(/(?<=\d)\/(?=\d)/g, '\u2044')}`)),       // the font makes a fraction of it
+        changed: rooms.length === 0 ? ['The ceilings stay as they are; only their price is different.'] : rooms.flatMap(room => roomLines(room, job).map(line => `${titleOfRoom(room)}: ${line.replaceAll(/(?<=\d)\/(?=\d)/g, '\u2044')}`)),       // the font makes a fraction of it
         scope: rooms.flatMap(({ after: now }) => (now && layoutOf(now.room).ceiling ? [roomText(layoutOf(now.room).ceiling!)] : [])),
         price: [
             { what: 'This change', amount: differenceText(total, estimate.currency), strong: true },
