@@ -102,6 +102,15 @@ test('of strips too, once these are ripped', () => {
     expect(order.steps.map(step => step.do)).toEqual(['rip', 'blocks', 'miter']);
 });
 
+test('a board is told as run in one where any of its strips is still to be cut', () => {
+    const pine = stock({ feet: [8] }), rip: Piece['work'] = [{ kind: 'rip', width: inches('2 1/2') }];
+    const one = (id: string, work: Piece['work'] = []): Piece => piece(id, pine, inches(90), {
+        part: 'side', on: 'south', width: inches('2 1/2'), ripped: true, ends: [MITER, MITER], work: [...rip, ...work],
+    });
+    const order = orderOf([one('grooved', GROOVE), one('plain')]), rabbet = order.steps.find(step => step.do === 'rabbet')!;
+    expect([once(order), order.boards.map(({ strips }) => strips.length), rabbet.uncut.map(({ name }) => name)]).toEqual([['grooved', 'plain'], [2], ['pine-1x6 #1']]);
+});
+
 test('any room: every piece comes off its board once, where it lies', () => {
     fc.assert(fc.property(randomRooms, fc.integer({ min: 12, max: 120 }), ({ room }, longest) => {
         const settings: JobSettings = { ...room.job, miterStop: given(inches(longest)) };

@@ -1,14 +1,17 @@
 import { describe, expect, test } from 'vitest';
 import { planBoards } from '../../src/cutting/first-plan.ts';
+import type { Board, BoardPlan } from '../../src/cutting/model.ts';
 import { inches } from '../../src/quantity/rational.ts';
 import { printInches } from '../../src/quantity/print-length.ts';
 import { blocksOf } from '../../src/sawing/blocks.ts';
 import { cautionsOf } from '../../src/sawing/cautions.ts';
+import { cutOff } from '../../src/sawing/cut-off.ts';
 import { crosscutsOf } from '../../src/sawing/crosscuts.ts';
 import { sawOrder } from '../../src/sawing/index.ts';
+import { layBoards } from '../../src/sawing/lay-boards.ts';
 import { edgesOf, pocketsOf, slotStepsOf } from '../../src/sawing/machining.ts';
 import { copesOf, mitersOf } from '../../src/sawing/miters.ts';
-import type { Step } from '../../src/sawing/model.ts';
+import type { MiterStep, Step, Take } from '../../src/sawing/model.ts';
 import { ripsInto, ripsOfPieces } from '../../src/sawing/rips.ts';
 import { pickUpsOf, setUpsOf } from '../../src/sawing/set-ups.ts';
 import { tapingOf, tapingWords } from '../../src/sawing/tape.ts';
@@ -116,6 +119,8 @@ describe('the tape', () => {
             'hook one long point; along the upper back edge to the other'],
         ['mitered at both, a rabbet on the upper back edge', side([MITER, MITER], rabbet('upper', 'back')),
             'hook one long point; along the lower back edge to the other'],
+        ['mitered at both, ripped before it is rabbeted', side([MITER, MITER], { work: [{ kind: 'rip', width: inches(5) }, ...rabbet('lower', 'back').work] }),
+            'hook one long point; along the upper back edge to the other'],
         ['mitered at both, a rabbet in front', side([MITER, MITER], rabbet('lower', 'front')), 'hook one long point; along the back to the other'],
         ['mitered at both, a rabbet on the upper front edge', side([MITER, MITER], rabbet('upper', 'front')), 'hook one long point; along the back to the other'],
         ['round an outside corner, longer at its face', side([OUTSIDE, OUTSIDE]), 'hook one long point; along the face to the other'],
@@ -318,4 +323,26 @@ describe('boards as they lie', () => {
         expect(numbers.sections.map(({ number }) => number)).toEqual([1, 2]);
         expect(new Set(numbers.strips.map(({ number }) => number)).size, 'each strip has a number of its own').toBe(board!.strips.length);
     });
+});
+
+test('a sheet that is ripped across lies as long as it is wide, and what is beside its strips is as long', () => {
+    const sheet: Stock = { ...pine, name: 'ply', width: { ...pine.width!, value: { ...pine.width!.value, ticks: inches(48) } } };
+    const strip = { rippedTo: inches(12), pieces: [piece('a', sheet, inches(40), { width: inches(12), ripped: true })], offcut: 0, kept: false };
+    const lay = (crosswise: boolean) => {
+        const board: Board = { number: 1, length: inches(96), from: 'bought', strips: [strip], ...crosswise && { crosswise } };
+        const plan: BoardPlan = { stocks: [{ ...planBoards(strip.pieces, job()).stocks[0]!, stock: sheet, boards: [board] }], costs: [], unpriced: [], unplaced: [] };
+        return layBoards(plan, job()).map(({ along, across, besideStrips }) => [along, across!, besideStrips].map(length => printInches(length)));
+    };
+    // a strip of 12" and its kerf
+    expect([lay(false), lay(true)]).toEqual([[['96"', '48"', '35 7/8"']], [['48"', '96"', '83 7/8"']]]);
+});
+
+test('what is cut off boards at one stop: square, or straight to its miters where a stop is set for that', () => {
+    const takes: Take[] = [], at = { number: 7, stop: inches(40), takes };
+    const miter = (...cuts: Partial<MiterStep['cuts'][number]>[]): Step => ({ do: 'miter', number: 8, cuts }) as unknown as Step;
+    const cuts = [{ stop: inches(30), takes }, { takes }, { stop: inches(20) }, {}];
+    const crosscut = { do: 'crosscut', ...at } as unknown as Step, blocks = { do: 'blocks', number: 9 } as unknown as Step;
+    expect([cutOff(crosscut), cutOff(miter(...cuts)), cutOff(blocks)]).toEqual([
+        [{ do: 'crosscut', ...at }], [{ number: 8, stop: inches(30), takes }], [],
+    ]);
 });
