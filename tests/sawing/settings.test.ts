@@ -330,7 +330,8 @@ test('a sheet that is ripped across lies as long as it is wide, and what is besi
     const strip = { rippedTo: inches(12), pieces: [piece('a', sheet, inches(40), { width: inches(12), ripped: true })], offcut: 0, kept: false };
     const lay = (crosswise: boolean) => {
         const board: Board = { number: 1, length: inches(96), from: 'bought', strips: [strip], ...crosswise && { crosswise } };
-        const plan: BoardPlan = { stocks: [{ ...planBoards(strip.pieces, job()).stocks[0]!, stock: sheet, boards: [board] }], costs: [], unpriced: [], unplaced: [] };
+        const stocks = [{ ...planBoards(strip.pieces, job()).stocks[0]!, stock: sheet, boards: [board] }];
+        const plan: BoardPlan = { stocks, costs: [], unpriced: [], unplaced: [] };
         return layBoards(plan, job()).map(({ along, across, besideStrips }) => [along, across!, besideStrips].map(length => printInches(length)));
     };
     // a strip of 12" and its kerf
