@@ -82,7 +82,7 @@ function noteWords(
         ...(through && !forClient ? [`Bottoms run through ${through}${lengths.length === 0 ? '.' : `; cut between: ${few(lengths).join(', ')}.`}`] : []),
         ...cornerNote(ceiling),
         ...[across, down].filter(run => run.residue.ticks !== 0).map(run => `Rounding leaves ${f(Math.abs(run.residue.ticks))} ${run.residue.ticks < 0 ? 'too little' : 'over'} along the ${run.along === 'east-west' ? 'north' : 'west'} wall: ${RESIDUE[run.residue.place]}.`),
-        ...diagonalNotes(ceiling, show), ...measuredNotes(ceiling),
+        ...diagonalNotes(ceiling, show), ...measuredNotes(ceiling), ...forClient ? [] : bowNotes(ceiling, show),
         ...forClient ? [] : surveyedNotes(ceiling, takeOff),
         [standNote(ceiling), rowsNote(ceiling, show), room.job.show.value === 'millimeters' ? 'Millimeters. ' : '', 'Use the figures; do not scale.'].join(''),
     ];
@@ -149,6 +149,17 @@ function measuredNotes({ room }: Ceiling): readonly string[] {
     });
 }
 const KNOWN_AS: Readonly<Record<string, string>> = { 'assumed': 'not measured', 'not said': 'not said how they are known' };
+
+/** Walls that are not straight or not plumb, which the plan shows straight: how far they stand in or back, and where, from their west or north ends. */
+function bowNotes({ room: { bows = {} }, walls }: Ceiling, show: Show): readonly string[] {
+    const f = (ticks: Ticks): string => figureWithUnit(Math.abs(ticks), show), way = (ticks: Ticks): string => (ticks > 0 ? 'into the room' : 'back');
+    return walls.flatMap(({ name }) => {
+        const { readings = [], lean } = bows[name] ?? {};
+        const read = readings.map(({ value, place, from }) => `${f(value)} ${way(value)} at ${f(place)}${from ? ` from ${from}` : ''}`);
+        const told = [...read.length > 0 ? [few(read, 'more places', 6).join(', ')] : [], ...lean ? [`${f(lean.value)} ${way(lean.value)} under the ceiling`] : []];
+        return told.length > 0 ? [`The ${name} wall, drawn straight: ${told.join('; ')}.`] : [];
+    });
+}
 
 /** How level the ceiling is, and how the sides hang for it. */
 function surveyedNotes(ceiling: Ceiling, takeOff: TakeOff): readonly string[] {
