@@ -1,4 +1,5 @@
 import type { Ceiling } from '../../ceiling/model.ts';
+import { grouped } from '../../plain/groups.ts';
 import type { Piece, TakeOff } from '../../takeoff/model.ts';
 import { group, polygon, sheet, text, type Group, type Item, type Point, type Sheet } from '../display-list.ts';
 import { paneGround } from '../paper.ts';
@@ -47,14 +48,40 @@ export function drawStepsPlan(
     ], { pointsPerTick: k, origin: [view.left, view.top + ceiling.length * k] });
 }
 
-/** Beyond the wall at which each begins. */
+/** Beyond the wall at which each begins; those of lines that stand close together are moved apart along it, as far as they can be read. */
 function linesNamed(ceiling: Ceiling, view: PlanView, size: number): Item[] {
-    return ceiling.lines.flatMap(line => {
+    const named = ceiling.lines.flatMap(line => {
         const end = endsOf(ceiling, line).find(({ wall }) => wall);
         if (!end?.wall) return [];
-        const out = outOf(end.wall), off = wallThickness(view.pointsPerTick) + size * 0.85;
-        return [text([toX(view, end.at.x) + out.x * off, toY(view, end.at.y) + out.y * off + size * 0.35], line.name, { size, anchor: 'middle', weight: 600 })];
+        const out = outOf(end.wall), off = wallThickness(view.pointsPerTick) + size * 0.85, along = { x: 0 - out.y, y: out.x };
+        const words = text([0, 0], line.name, { size, anchor: 'middle', weight: 600 }), x = toX(view, end.at.x) + out.x * off, y = toY(view, end.at.y) + out.y * off;
+        // to be read beside each other letters want their width, below each other their height
+        const room = Math.abs(along.x) * (runWidth(words) + size * 0.4) + Math.abs(along.y) * size * 0.95;
+        return [{ wall: end.wall.name, words, x, y, along, room, at: x * along.x + y * along.y }];
     });
+    return [...grouped(named, ({ wall }) => wall).values()].flatMap(own => {
+        const sorted = [...own].sort((one, other) => one.at - other.at), apart = movedApart(sorted);
+        return sorted.map(({ words, x, y, along, at }, i): Item => {
+            const by = apart[i]! - at;
+            return { ...words, at: [x + along.x * by, y + along.y * by + size * 0.35] };
+        });
+    });
+}
+
+/** Where what stands in a row goes so that each has its room, all moved as little as that takes: those that want the same place share its middle. */
+function movedApart(row: readonly { readonly at: number; readonly room: number }[]): number[] {
+    const packed: number[] = [];
+    row.forEach(({ room }, i) => packed.push(i === 0 ? 0 : packed[i - 1]! + (room + row[i - 1]!.room) / 2));
+    const runs: { sum: number; count: number }[] = [];
+    row.forEach(({ at }, i) => {
+        let run = { sum: at - packed[i]!, count: 1 };
+        for (let before = runs.at(-1); before && before.sum / before.count > run.sum / run.count; before = runs.at(-1)) {
+            runs.pop();
+            run = { sum: run.sum + before.sum, count: run.count + before.count };
+        }
+        runs.push(run);
+    });
+    return runs.flatMap(({ sum, count }) => Array.from({ length: count }, () => sum / count)).map((start, i) => start + packed[i]!);
 }
 
 /** In its middle, where it has room for it. */
