@@ -56,7 +56,7 @@ function linesNamed(ceiling: Ceiling, view: PlanView, size: number): Item[] {
         const out = outOf(end.wall), off = wallThickness(view.pointsPerTick) + size * 0.85, along = { x: 0 - out.y, y: out.x };
         const words = text([0, 0], line.name, { size, anchor: 'middle', weight: 600 }), x = toX(view, end.at.x) + out.x * off, y = toY(view, end.at.y) + out.y * off;
         // to be read beside each other letters want their width, below each other their height
-        const room = Math.abs(along.x) * (runWidth(words) + size * 0.4) + Math.abs(along.y) * size * 0.95;
+        const room = Math.abs(along.x) * (runWidth(words) + size * 0.8) + Math.abs(along.y) * size * 0.95;
         return [{ wall: end.wall.name, words, x, y, along, room, at: x * along.x + y * along.y }];
     });
     return [...grouped(named, ({ wall }) => wall).values()].flatMap(own => {
