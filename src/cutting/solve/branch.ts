@@ -17,14 +17,15 @@ export interface Branch { readonly counts: Counts; readonly bound: number; reado
  * settled, and what is left is whether the pieces can be cut from them. Before that, where boards are ripped, on how many sections there are of a length
  * or longer:
  * half a section of strips that lie abreast costs half a board, and no plan has one. A branch is left when the verified bound says that it
- * holds nothing cheaper. Ends when there is none left or the effort is spent; says through `watch` how far it came.
+ * holds nothing cheaper. `every`: looks at no other numbers of boards. Ends when there is none left or the effort is spent; says through `watch` how
+ * far it came.
  */
 export function* branchOnBoards(
     problem: CuttingProblem, columns: readonly Column[], bounds: VerifiedBound, step: number, solver: LinearSolver, effort: Effort, watch: BranchWatch,
+    every: Counts = allCounts(problem, watch.best()),
 ): Generator<void> {
     const demand = problem.items.map(item => item.count);
     const pricing = new Pricing(problem, demand, effort);
-    const every = allCounts(problem, watch.best());
     let master = new Master(problem, demand, every, solver, effort);
     let lengths: readonly SectionCount[] = []; // of which sections are counted
     const open: Branch[] = [{ counts: every, bound: 0, depth: 0 }];

@@ -90,7 +90,7 @@ class Search {
         this.plan(root.made);
         if (this.isRipped) {
             yield this.standing;
-            if (this.patterns(root.made)) yield this.standing;
+            if (this.patterns(root.made, FEW_PATTERNS)) yield this.standing;
         }
         for (let variant = 0; variant < DIVES && !this.isOver; variant++) {
             // of many boards that are ripped a dive takes long and comes to little
@@ -188,9 +188,9 @@ class Search {
     }
 
     /** The cheapest plan out of all boards, sections and strips, where these are few; says whether more is known. */
-    private patterns({ values }: Generated): boolean {
+    private patterns({ values }: Generated, most: number): boolean {
         if (this.isOver) return false;
-        const dearest = this.cost - this.step, limits = { most: PATTERNS, nodes: PATTERN_NODES };
+        const dearest = this.cost - this.step, limits = { most, nodes: PATTERN_NODES };
         const { layouts, finished } = planByPatterns(
             this.problem, values, allCounts(this.problem, dearest), { cheapest: this.bound, dearest }, this.step, this.solver, this.effort, limits,
         );
@@ -203,21 +203,36 @@ class Search {
         this.take(dive(this.problem, start, this.solver, this.effort, { free, below: this.cost, target: this.bound, variant }));
     }
 
-    private *branch({ made, start: { columns } }: Root): Generator<Standing, void> {
-        const watch: BranchWatch = {
-            best: () => this.cost,
-            onWholeBoards: found => this.cutFrom(found),
-            onStubborn: (found, tries) => this.cutFromAll(found, tries),
-            onBound: bound => this.raise(bound),
-        };
-        const { problem, bounds, bound, step, solver, effort } = this;
-        const steps = this.isRipped ? branchOnBoards(problem, columns, bounds, step, solver, effort, watch)
-            : chooseBoards(problem, columns, bounds, bound, step, solver, effort, watch);
+    private *branch(root: Root): Generator<Standing, void> {
         let shown = this.standing;
-        for (const _ of steps) {
-            if (this.cost < shown.cost && !this.isRipped) this.pickAmongFew(made);
+        for (const _ of this.numbersOfBoards(root)) {
+            if (this.cost < shown.cost && !this.isRipped) this.pickAmongFew(root.made);
             if (this.cost < shown.cost || this.bound > shown.bound) yield shown = this.standing;
+            if (this.isOver) return;
         }
+    }
+
+    private *numbersOfBoards({ made, start: { columns } }: Root): Generator<void> {
+        const { problem, bounds, bound, step, solver, effort } = this, watch = this.watch(known => { this.raise(known); });
+        const enough = effort.spent + effort.left * CHOOSING;
+        let isListed = !this.isRipped;
+        for (const _ of chooseBoards(problem, columns, bounds, bound, step, solver, effort, watch)) {
+            // the bound and the best plan have come closer to each other, and less is to be listed
+            if (!isListed && effort.spent > enough) {
+                isListed = true;
+                this.patterns(made, PATTERNS);
+            }
+            yield;
+        }
+        if (!this.isRipped || this.isOver) return;
+        if (!isListed) this.patterns(made, PATTERNS);
+        yield;
+        // some that may do were given up in time, and then all of it is looked at section by section
+        if (!this.isOver) yield* branchOnBoards(problem, columns, bounds, step, solver, effort, watch);
+    }
+
+    private watch(onBound: BranchWatch['onBound']): BranchWatch {
+        return { best: () => this.cost, onWholeBoards: found => this.cutFrom(found), onStubborn: (found, tries) => this.cutFromAll(found, tries), onBound };
     }
 
     /** A plan with just these boards by dives from where the search stands; true where there is one. */
@@ -259,7 +274,17 @@ class Search {
         const limits = { arcs: ARCS, nodes: FLOW_NODES * times };
         const flow = planByFlow(this.problem, prices, counts, cost, this.step, this.solver, this.effort, limits);
         this.take(flow.layouts);
-        return flow.finished || this.cost <= cost;
+        if (flow.finished || this.cost <= cost) return true;
+        return this.isRipped && !counts.sections && this.cutBySections({ counts, cost, start }, SECTION_STEPS * times);
+    }
+
+    /** The same section by section: half a section of strips that lie abreast costs half a board, and no plan has one. */
+    private cutBySections({ counts, cost, start: { columns } }: Pick<WholeBoards, 'counts' | 'cost' | 'start'>, steps: number): boolean {
+        const { problem, bounds, step, solver, effort } = this, end = effort.spent + steps;
+        let bound = 0;
+        const watch = this.watch(known => { bound = known; });
+        for (const _ of branchOnBoards(problem, columns, bounds, step, solver, effort, watch, counts)) if (this.cost <= cost || effort.spent > end) break;
+        return this.cost <= cost || bound >= this.cost;
     }
 
     /** The cheapest plan as a flow, where little is left that a cheaper one could be made of; says whether more is known. */
@@ -355,3 +380,9 @@ const KNOWN_STEPS = 750_000;
 /** More boards, sections and strips than this take the solver longer than branching does. */
 const PATTERNS = 2500;
 const PATTERN_NODES = 1000;
+/** So few are soon settled, or nothing else settles them sooner. */
+const FEW_PATTERNS = 1200;
+/** Part of the steps for numbers of boards, before more boards, sections and strips are listed. */
+const CHOOSING = 0.6;
+/** Steps for a look section by section. */
+const SECTION_STEPS = 1_000_000;

@@ -10,7 +10,7 @@ import type { CuttingProblem } from './problem.ts';
 import type { LinearSolver } from './solver.ts';
 
 /**
- * Looks for the cheapest numbers of boards that the pieces can be cut from, where nothing is ripped: cost depends on them alone. What is known of
+ * Looks for the cheapest numbers of boards that the pieces can be cut from: cost depends on them alone. What is known of
  * how many are enough tells which numbers come next; of these a solution in parts is made, which says that they are too few, and why, which holds
  * for others too, or that they may do. So a dozen solutions in parts settle what one for each branch would take hundreds for. It goes by
  * rounds, the cheap ones first: after each it is known that no plan is as cheap. Ends when there is none left or the effort is spent.
