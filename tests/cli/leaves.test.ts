@@ -174,7 +174,7 @@ describe('put-up', () => {
         const jointed = box.replace('bottom { stock pine-1x6 }', 'bottom { stock pine-1x6; biscuits 2 x #10 }'), three = den.replace('coffers-east   2', 'coffers-east   3');
         const { code, out } = await cofferwright(folderWith({ ...house, 'box.coffer': jointed, 'den.coffer': three }), ['put-up']);
         expect(out).toMatch(/^PUTTING IT UP {2}Plum Street 4\n/);
-        expect(out).toMatch(/ 1 +blocking, line 1 +1 piece +2/);
+        expect(out).toMatch(/ \d +blocking, line 1 +1 piece +2/);
         expect(out).toContain('not timed: its labor says no times');
         expect(out).toMatch(/bottom-A-1 +up 3\/8" to the west, then pushed onto the biscuits/);
         expect(out).toMatch(/bottom-A-2 +a closing piece straight up over the biscuits, its slots opened to the back/);

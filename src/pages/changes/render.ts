@@ -31,7 +31,7 @@ ${isNew ? html`<p id="is-new">${t('The house was not there then.')}</p>` : ''}
 ${isBehind ? html`<p class="missing" id="behind">${t('A room is half written now: this is what had changed before.')}</p>` : ''}
 ${isLooking ? html`<p class="soft" id="looking">${t('What does not go together is still being looked for.')}</p>` : ''}
 ${unread.map(({ file, why }) => html`<p class="missing">${named(file)}: ${noText[why]()}</p>`)}
-${before.length === 0 ? '' : html`<section class="missing" aria-labelledby="before-title"><h2 id="before-title">${t('As it was then:')} ${before[0]}</h2><ul>${before.slice(1).map(line => html`<li>${line}</li>`)}</ul></section>`}
+${before.length === 0 ? '' : html`<section class="missing" aria-labelledby="then-title"><h2 id="then-title">${t('As it was then:')} ${before[0]}</h2><ul>${before.slice(1).map(line => html`<li>${line}</li>`)}</ul></section>`}
 ${isSame ? html`<p id="same">${said.length === 0 ? t('Nothing changed.') : ''} ${t('Every piece, board, hour and sum is as it was.')}</p>` : ''}
 ${saidMarkup(found)}
 ${isSame ? '' : html`${ceilings(found)}<div class="beside"><div>${pieces(found, state)}${cut(found)}</div><div>${price(found)}${numbers(found)}</div></div>${findings('come', t('Found now, and not before'), found)}${findings('gone', t('Found before, and not now'), found)}`}`;
