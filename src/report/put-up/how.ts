@@ -33,7 +33,7 @@ export function howOf({ steps, control, putUp }: Pick<RoomPutUp, 'steps' | 'cont
 /** What is done alike whatever the beams are. */
 const STEADY: readonly (readonly [StepKind, Sentences])[] = [
     ['panel', ['Hold it up with a second pair of hands or a lift until it is fastened into the joists, its seams where beams cover them.']],
-    ['blocking', ['Lift it to its lines and screw it into the joists, the middle first, checking with a straightedge that it stays on the line. What runs through comes before what goes between.']],
+    ['blocking', ['Lift it to its lines and screw it into the joists, the middle first, checking with a straightedge that it stays on the line. Where there is room at the ends, what goes between may come before what runs through.']],
     ['spacers', ['Hang them square under the blocking; a straightedge along them shows one that stands out.']],
     ['first-bay', ['Put these pieces up dry, with clamps or pins that come out again, and measure. Cut nothing else but blocking and spacers before the text says what was measured; then cut the rest from it.']],
 ];
