@@ -51,7 +51,7 @@ export function calendarOf(
         const isFree = (step: Step): boolean => isReady(step, now, { waits, ends, mornings }) && others.every(other => distance(other.at, step.at) >= ELBOW);
         const i = count === 1 ? isFree(left[0]!) ? 0 : -1 : nearestOf(left, isFree, at[own]);
         if (i < 0) {
-            free[own] = nextChange(now, left, [...ends.values()], { mornings, day });
+            free[own] = nextChange(now, left, [...ends.values()], { mornings });
             continue;
         }
         const [step] = left.splice(i, 1), end = now.add((minutes.get(step!.number) ?? ZERO).div(pace));
@@ -97,7 +97,9 @@ function isReady({ number }: Step, now: Rational, { waits, ends, mornings }: Kno
 }
 
 /** When something is done, or a day begins that somebody waits for. */
-function nextChange(now: Rational, left: readonly Step[], ends: readonly Rational[], { mornings, day }: Pick<Known, 'mornings'> & { readonly day: Rational }): Rational {
+function nextChange(now: Rational, left: readonly Step[], ends: readonly Rational[], { mornings }: Pick<Known, 'mornings'>): Rational {
     const later = [...ends, ...left.map(({ number }) => mornings.get(number)!)].filter(at => at.compare(now) > 0);
-    return later.length > 0 ? later.reduce((least, at) => (at.compare(least) < 0 ? at : least)) : now.add(day);
+    if (later.length > 0) return later.reduce((least, at) => (at.compare(least) < 0 ? at : least));
+    // nothing is under way, and nobody waits for a day: the order is not one that can be worked in
+    throw new Error(`Steps wait for each other: ${left.map(({ number }) => number).join(', ')}.`);
 }

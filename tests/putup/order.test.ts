@@ -66,6 +66,16 @@ describe('the example', () => {
     });
 });
 
+test('steps in an order in which the first waits for the last are no calendar: it says so, and comes to an end', () => {
+    const order = putUp(example()), crew = { people: 2, day: new Rational(480) }, none = new Rational(0);
+    const hours = { layout: none, finish: none, steps: new Map(order.steps.map(({ number }) => [number, new Rational(30)])), crew };
+    const [first, last] = [order.steps[0]!, order.steps.at(-1)!].map(({ placings }) => placings[0]!.piece.id) as [string, string];
+    for (const crews of [1, 2]) {
+        expect(calendarOf(order, hours, crews).shifts.size).toBe(order.steps.length);
+        expect(() => calendarOf({ ...order, before: [...order.before, { first: last, then: first, why: 'said' }] }, hours, crews)).toThrow('Steps wait for each other');
+    }
+});
+
 test('the steps take as long as the estimate has it, whatever the rates', () => {
     const ceiling = example();
     let timed = 0;

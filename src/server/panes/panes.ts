@@ -173,10 +173,13 @@ export class Panes {
             return;
         }
         this.showing = true;
-        await this.services.workspace.WorkspaceManager.ready;
-        const begun = Date.now();
-        if (await this.shownAll()) this.lastCost = Date.now() - begun;
-        this.showing = false;
+        try {
+            await this.services.workspace.WorkspaceManager.ready;
+            const begun = Date.now();
+            if (await this.shownAll()) this.lastCost = Date.now() - begun;
+        } finally {
+            this.showing = false;
+        }
         if (!this.again) return;
         this.again = false;
         this.soon();
