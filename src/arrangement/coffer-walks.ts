@@ -22,6 +22,11 @@ export interface WalkedEdge {
 export function nameOfLine({ flanks }: WalkedEdge): string | undefined {
     return flanks.find(({ of }) => of.kind === 'line')?.of.name;
 }
+/** Whether a place lies between its ends, however far aside. */
+export function isBeside({ line, from, to }: WalkedEdge, point: Point): boolean {
+    const way = directionOf(line), at = reach(from, point, way);
+    return at > 0 && at < reach(from, to, way);
+}
 export type CofferLoop = readonly WalkedEdge[];
 /** `round`: every flank that the loop goes by, also where that has no face. */
 export interface WalkedLoop { readonly edges: CofferLoop; readonly round: readonly Flank[] }

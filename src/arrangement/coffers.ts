@@ -30,9 +30,9 @@ export function numberedCoffers(loops: readonly WalkedLoop[], troubles: Trouble[
     for (const hole of inner) {
         // a corner of it may stick out: then it is told, see corners-outside.ts
         const about = bySize.find(({ corners }) => hole.corners.some(corner => placeIn(corners, corner) === 'inside')) ?? bySize.find(({ corners }) => areInEachOther(corners, hole.corners));
-        const line = hole.loop.map(nameOfLine).find(name => name !== undefined);
-        if (!about && line !== undefined) troubles.push({ kind: 'outside', line });
+        const line = about ? undefined : hole.loop.map(nameOfLine).find(name => name !== undefined);
         if (about) holes.set(about.loop, [...holes.get(about.loop) ?? [], hole]);
+        else if (line !== undefined) troubles.push({ kind: 'outside', line });
     }
     return inRows(outer).map(({ loop, round }, i) => {
         const own = holes.get(loop) ?? [];

@@ -1,6 +1,5 @@
-import { crossing, directionOf, distanceFrom, turn } from '../plane/line.ts';
-import { reach } from '../plane/point.ts';
-import { nameOfLine, type WalkedEdge } from './coffer-walks.ts';
+import { crossing, distanceFrom, turn } from '../plane/line.ts';
+import { isBeside, nameOfLine, type WalkedEdge } from './coffer-walks.ts';
 import type { WalkedCoffer } from './coffers.ts';
 import { ROUNDING } from './faceless.ts';
 import type { Trouble } from './troubles.ts';
@@ -30,7 +29,5 @@ export function cornersOutside(coffers: readonly WalkedCoffer[], unit: Unit, tro
 /** Whether an edge of the corner, which begins on this side of another edge, leaves through it. */
 function isThrough({ line }: WalkedEdge, begins: WalkedEdge['from'], edge: WalkedEdge): boolean {
     const at = distanceFrom(edge.line, begins) >= 0 ? crossing(line, edge.line) : undefined;
-    if (!at) return false;
-    const way = directionOf(edge.line), along = reach(edge.from, at, way);
-    return along > 0 && along < reach(edge.from, edge.to, way);
+    return at !== undefined && isBeside(edge, at);
 }

@@ -1,6 +1,6 @@
 import { crossing, directionOf, distanceFrom, offset, turn } from '../plane/line.ts';
 import { lengthOf, reach } from '../plane/point.ts';
-import { nameOfLine, type WalkedEdge } from './coffer-walks.ts';
+import { isBeside, nameOfLine, type WalkedEdge } from './coffer-walks.ts';
 import type { WalkedCoffer } from './coffers.ts';
 import { ROUNDING } from './faceless.ts';
 import type { Trim } from './plan.ts';
@@ -62,9 +62,4 @@ function shortEdges(coffers: readonly WalkedCoffer[], thick: number, unit: Unit,
 /** Within a thousandth of a degree. */
 function isSquare({ line: { a, b } }: WalkedEdge, { line }: WalkedEdge): boolean {
     return Math.abs(a * line.a + b * line.b) <= 2e-5 * lengthOf({ x: a, y: b }) * lengthOf({ x: line.a, y: line.b });
-}
-
-function isBeside({ line, from, to }: WalkedEdge, point: WalkedEdge['from']): boolean {
-    const way = directionOf(line), at = reach(from, point, way);
-    return at > 0 && at < reach(from, to, way);
 }

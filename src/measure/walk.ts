@@ -14,10 +14,9 @@ export interface Stop {
 }
 
 /**
- * All dimensions in the order in which one walks round the room: along the walls clockwise from the first, each with what stands at it and how straight and
- * plumb it is; then across
- * the floor with the diagonals and the height, then under the ceiling in rows of fixtures, there and back, and what beams wrap, then the survey, then up to
- * the joists and through the covering; then down the stair by which boards come, and last the boards, where they lie.
+ * All dimensions in the order in which one walks round the room: along the walls clockwise from the first, each with what stands at it and how straight
+ * and plumb it is; then across the floor with the diagonals and the height, then under the ceiling in rows of fixtures, there and back, and what beams
+ * wrap, then the survey, then up to the joists and through the covering; then down the stair by which boards come, and last the boards, where they lie.
  */
 export function walkRound(room: Room): Stop[] {
     const all = dimensionsOf(room), least = leastStatus(room), walls = shapeOf(room).shape?.walls ?? [];

@@ -79,3 +79,20 @@ export const house = { 'yard.coffer': yard, 'box.coffer': box, 'den.coffer': den
 export const signedHouse = { ...house, 'job.coffer': signedJob };
 /** The bottom is wider than the blocking it goes between. */
 export const tooWide = { ...house, 'box.coffer': box.replace('blocking { stock pine-1x6 }', 'blocking { stock pine-1x6\n    rip 5 1/4" }') };
+
+/**
+ * The den, 147 1/2" by 122", under a ceiling that falls 1" from its west wall to its middle and rises again to the east: at x from the west it is
+ * 15 + |x - 73 3/4| / 73 3/4 inches above the level line, which the triangles of six readings follow exactly.
+ */
+export const VALLEY = `  survey {
+    method laser
+    point  0', 0' up 16"
+    point  6' 1 3/4", 0' up 15"
+    point  12' 3 1/2", 0' up 16"
+    point  0', 10' 2" up 16"
+    point  6' 1 3/4", 10' 2" up 15"
+    point  12' 3 1/2", 10' 2" up 16"
+    plane  level at 15 1/2"
+  }
+
+  grid {`;

@@ -5,25 +5,9 @@ import type { SurveyJson, SurveySideJson } from '../../src/report/survey/shape.t
 import { TICKS_PER_INCH } from '../../src/quantity/ticks.ts';
 import { strictSchema } from '../report/samples.ts';
 import { folderWith } from './folder.ts';
-import { den, house } from './house.ts';
+import { den, house, VALLEY } from './house.ts';
 import { cofferwright } from './world.ts';
 
-/**
- * The den, 147 1/2" by 122", under a ceiling that falls 1" from its west wall to its middle and rises again to the east: at x from the west it is
- * 15 + |x - 73 3/4| / 73 3/4 inches above the level line, which the triangles of six readings follow exactly.
- */
-const VALLEY = `  survey {
-    method laser
-    point  0', 0' up 16"
-    point  6' 1 3/4", 0' up 15"
-    point  12' 3 1/2", 0' up 16"
-    point  0', 10' 2" up 16"
-    point  6' 1 3/4", 10' 2" up 15"
-    point  12' 3 1/2", 10' 2" up 16"
-    plane  level at 15 1/2"
-  }
-
-  grid {`;
 const under = (survey: string, more: readonly (readonly [string, string])[] = []): Record<string, string> =>
     ({ ...house, 'den.coffer': more.reduce((text, [from, to]) => text.replace(from, to), den.replace('  grid {', () => survey)) });
 const ceiling = (x: number): number => 15 + Math.abs(x - 73.75) / 73.75;

@@ -5,7 +5,7 @@ import { nodeFiles } from '../../src/cli/file-system.ts';
 import { failingDisk, type Step } from './failing-disk.ts';
 import { FULL, some } from '../support/full.ts';
 import { folderWith } from './folder.ts';
-import { den, signedHouse as house, signedJob as job } from './house.ts';
+import { den, signedHouse as house, signedJob as job, VALLEY } from './house.ts';
 import { git } from './repository.ts';
 import { cofferwright } from './world.ts';
 
@@ -19,18 +19,7 @@ const COMMANDS: readonly (readonly [command: string, folder: string, ...argv: st
 /** Its own option says where they go, and the last one said counts. */
 const OUT: Readonly<Record<string, string>> = { saw: '--sheets', walls: '--templates', survey: '--templates' };
 const HUMP = den.replace(/( {2}wall north .*)\n/, '$1 {\n    hump  1/4" at 5\'\n  }\n');
-/** A ceiling that falls to its middle. */
-const SURVEYED = den.replace('  grid {', () => `  survey {
-    method laser
-    point  0', 0' up 16"
-    point  6' 1 3/4", 0' up 15"
-    point  12' 3 1/2", 0' up 16"
-    point  0', 10' 2" up 16"
-    point  6' 1 3/4", 10' 2" up 15"
-    point  12' 3 1/2", 10' 2" up 16"
-    plane  level at 15 1/2"
-  }
-  grid {`);
+const SURVEYED = den.replace('  grid {', () => VALLEY);
 /** What the commands are run in that write nothing of other rooms. */
 const DENS: Readonly<Record<string, string>> = { walls: HUMP, survey: SURVEYED };
 const denOf = (command: string): string => DENS[command] ?? den;
