@@ -13,7 +13,7 @@ import type { ChangesKnown } from './changes/known.ts';
 import type { PaneKind } from './kinds.ts';
 import type { Content } from '../text/fit.ts';
 import type { FileName } from '../text/file-name.ts';
-import { atOnce, type Steps } from '../plain/steps.ts';
+import type { Steps } from '../plain/steps.ts';
 
 /**
  * A kind of page: what it takes from a room, and the files it can be kept as. It runs in the server and in the command
@@ -22,14 +22,13 @@ import { atOnce, type Steps } from '../plain/steps.ts';
 export interface Page<Content extends PageContent = PageContent> {
     /** One that is of the whole house (kinds.ts) is made anew when any room of the house changes. */
     readonly kind: PaneKind;
-    /** Plain data, fit for JSON: all that the renderer of this kind needs, and no more. */
-    contentOf(room: RoomOnPage, wishes: Wishes): Content;
+    /**
+     * Plain data, fit for JSON: all that the renderer of this kind needs, and no more. In several steps where making it takes longer
+     * than whoever asks for something else meanwhile should wait.
+     */
+    readonly content: (room: RoomOnPage, wishes: Wishes) => Steps<Content>;
     /** Formats the page is kept in, by what makes them. `state` is the pane's own (sort order and the like) with its `ticks`, as far as it is known. */
-    readonly exports: Partial<Readonly<Record<ExportFormat, (room: RoomOnPage, state: unknown, wishes?: Wishes) => Exported | Promise<Exported>>>>;
-    /** The content step by step, where making it takes longer than whoever asks for something else meanwhile should wait. It is the same. */
-    contentSteps?(room: RoomOnPage, wishes: Wishes): Steps<Content>;
-    /** The same of the formats that take as long. */
-    readonly exportSteps?: ExportSteps;
+    readonly exports: Partial<Readonly<Record<ExportFormat, (room: RoomOnPage, state: unknown, wishes?: Wishes) => Steps<Exported | Promise<Exported>>>>>;
     /** Whether there is anything to keep; where nothing is said there always is. */
     isThere?(wishes: Wishes): boolean;
     /** Set where making it takes longer than a keystroke may: then it waits until the hand rests. */
@@ -42,13 +41,6 @@ export interface Page<Content extends PageContent = PageContent> {
     readonly showsOtherGrids?: boolean;
     /** Set where it shows how a room is put up: its host may work that out while the hand rests, and then it is made anew when it is there. */
     readonly showsOrder?: boolean;
-}
-
-type ExportSteps = Partial<Readonly<Record<ExportFormat, (room: RoomOnPage, state: unknown, wishes?: Wishes) => Steps<Exported | Promise<Exported>>>>>;
-
-/** Formats that are made step by step, made at once. */
-export function atOnceOf(ways: ExportSteps): Page['exports'] {
-    return Object.fromEntries(Object.entries(ways).map(([format, make]) => [format, (room, state, wishes) => atOnce(make(room, state, wishes))] satisfies [string, Page['exports'][ExportFormat]]));
 }
 
 /** Why nothing is to be built from it, with the number of its place. */
@@ -122,4 +114,4 @@ export const LEAST_LETTERS = 11;
 export type ExportFormat = 'html' | 'svg' | 'csv' | 'json' | 'pdf' | 'dxf' | 'gltf' | 'ifc' | 'bid' | 'labels';
 
 /** A file to keep. `name`: with its ending, of letters, digits and hyphens. */
-interface Exported { readonly name: FileName; readonly bytes: Content }
+export interface Exported { readonly name: FileName; readonly bytes: Content }

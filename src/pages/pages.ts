@@ -32,7 +32,7 @@ export function contentOn(page: Page, room: RoomOnPage, wishes: Wishes): PageCon
 
 /** The same step by step. */
 export function* contentInSteps(page: Page, room: RoomOnPage, wishes: Wishes): Steps<PageContent> {
-    const content = page.contentSteps ? yield* page.contentSteps(room, wishes) : page.contentOf(room, wishes);
+    const content = yield* page.content(room, wishes);
     yield;
     const standing = isOfHouse(page.kind) ? standingOfRooms(room.house) : room.standing;
     const said = [...standing.errors, ...standing.notComputed, ...standing.beforeCutting, ...standing.notUsed];

@@ -8,6 +8,11 @@ export function atOnce<Made>(steps: Steps<Made>): Made {
     }
 }
 
+/** What takes so little that nobody needs a turn meanwhile, for whoever asks for steps. */
+export function inOne<Asked extends readonly unknown[], Made>(make: (...asked: Asked) => Made): (...asked: Asked) => Steps<Made> {
+    return function* (...asked) { return make(...asked); };
+}
+
 /** What is made of each, with a step after so many: work that is many small parts. */
 export function* eachInSteps<Thing, Made>(things: readonly Thing[], atOnceMost: number, make: (thing: Thing, i: number) => Made): Steps<Made[]> {
     const made: Made[] = [];

@@ -2,7 +2,6 @@
 // and each file of a pane, in the order in which they are asked for; and of one other grid that is looked at. Milliseconds of the processor.
 import { partsOf } from '../../src/pipeline/inspect-closely.ts';
 import { PANE_KINDS } from '../../src/pages/kinds.ts';
-import type { ExportFormat } from '../../src/pages/page.ts';
 import { contentInSteps, PAGES } from '../../src/pages/pages.ts';
 import type { Steps } from '../../src/plain/steps.ts';
 import { puttingUpOf } from '../../src/putup/put-up.ts';
@@ -37,12 +36,7 @@ export default async function measure(): Promise<Record<string, number>> {
     const kinds = PANE_KINDS.filter(kind => kind !== 'suggest' && kind !== 'changes');
     for (const kind of kinds) await stretches(`content of ${kind}`, contentInSteps(PAGES[kind], room, { width: 800, height: 700 }));
     for (const kind of kinds) {
-        const { exports, exportSteps } = PAGES[kind];
-        for (const [format, make] of Object.entries(exports)) {
-            const steps = exportSteps?.[format as ExportFormat];
-            if (steps) await stretches(`${kind} as ${format}`, steps(room, undefined));
-            else figures[`${kind} as ${format}`] = (await timed(() => make(room, undefined))).took;
-        }
+        for (const [format, make] of Object.entries(PAGES[kind].exports)) await stretches(`${kind} as ${format}`, make(room, undefined));
     }
     await stretches('another grid', lookInSteps({ ...room.layout.room }, room.layout.room, room.file));
     return figures;

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { boardsContent } from '../../src/pages/boards/content.ts';
+import { boardsContentInSteps } from '../../src/pages/boards/content.ts';
 import { boardsPage } from '../../src/pages/boards/page.ts';
 import { BOARDS_STATE, isDone, renderBoards } from '../../src/pages/boards/render.ts';
 import type { RoomOnPage } from '../../src/pages/page.ts';
@@ -8,6 +8,10 @@ import { all, readXml } from '../drawing/support/xml.ts';
 import { roomOnPage, serve } from '../panes/support/content.ts';
 import { some } from '../support/full.ts';
 import { HOSTILE } from './hostile.ts';
+import { madeBy } from './made.ts';
+import { atOnce } from '../../src/plain/steps.ts';
+
+const boardsContent = madeBy(boardsContentInSteps);
 
 const yard = `edition 1
 stock board-1x6 { size 1x6; lengths 8', 12', 16'; price 2.10 USD per ft }
@@ -112,7 +116,7 @@ describe('the boards as markup', () => {
             expect(text.replace(/"[^"]*"/g, '""')).not.toMatch(/<script|<img|<[^<>]*\s(on\w+|style)=/i);
         }
         for (const make of Object.values(boardsPage.exports)) {
-            const { bytes, name: file } = await make(page, undefined);
+            const { bytes, name: file } = await atOnce(make(page, undefined));
             expect(file).toMatch(/^(boards|labels)(-[\p{Ll}\p{Lo}\p{M}\p{N}-]+)?\.\w+$/u);
             if (/(html|svg)$/.test(file)) expect(String(bytes)).not.toMatch(/<script|<img src=x|<svg onload/i);
         }
@@ -132,11 +136,11 @@ describe('the boards as markup', () => {
 
     test('on paper: every board once, the order of the work, no controls', async () => {
         const page = await den();
-        const html = String((await boardsPage.exports.html!(page, undefined)).bytes);
+        const html = String((await atOnce(boardsPage.exports.html!(page, undefined))).bytes);
         expect(html.match(/<figure class="board">/g)).toHaveLength(boardsContent(page, {}).stocks.flatMap(s => s.boards).length);
         expect(html).toContain('Order of the saw');
         expect(html).not.toMatch(/<button|https?:\/\/(?!www\.w3\.org\/2000\/svg")/);
-        const svg = String((await boardsPage.exports.svg!(page, undefined)).bytes);
+        const svg = String((await atOnce(boardsPage.exports.svg!(page, undefined))).bytes);
         expect(all(readXml(svg)).flatMap(({ attributes }) => attributes['data-piece'] ?? []).length).toBeGreaterThan(100);
     });
 

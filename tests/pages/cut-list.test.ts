@@ -18,6 +18,7 @@ import { roomOnPage, serve } from '../panes/support/content.ts';
 import { HOSTILE, trespasses } from './hostile.ts';
 import { parlor, type ParlorWords } from './parlor.ts';
 import { runs, some } from '../support/full.ts';
+import { atOnce } from '../../src/plain/steps.ts';
 
 const room = async (words: ParlorWords = {}, change = (text: string) => text): Promise<RoomOnPage> => roomOnPage(await serve({ 'parlor.coffer': change(parlor(words)) }), 'parlor.coffer');
 const NONE: ReadonlySet<string> = new Set();
@@ -170,7 +171,7 @@ describe('the cut list as markup and as files', () => {
         expect(trespasses(markup(content, { open, find: '' }, new Set([`${name}#1.1.a`])))).toEqual([]);
         expect(trespasses(markup(content, { find: name }))).toEqual([]);
         for (const make of Object.values(cutListPage.exports)) {
-            const { bytes, name: file } = await make(page, { find: name, ticks: [name, 7], group: name, sort: {} });
+            const { bytes, name: file } = await atOnce(make(page, { find: name, ticks: [name, 7], group: name, sort: {} }));
             expect(file).toMatch(/^cut-list-parlor\.\w+$/);
             if (file.endsWith('.html')) expect(trespasses(String(bytes))).toEqual([]);
         }
@@ -179,7 +180,7 @@ describe('the cut list as markup and as files', () => {
     test('on paper every piece has its box and every length its why, whatever was open', async () => {
         const page = await room(), content = cutListContent(page);
         const ticks = content.pieces.slice(0, 5).map(piece => keyOf(content, piece));
-        const paper = String((await cutListPage.exports.html!(page, { ...CUT_LIST_STATE, ticks })).bytes);
+        const paper = String((await atOnce(cutListPage.exports.html!(page, { ...CUT_LIST_STATE, ticks }))).bytes);
         expect([...paper.matchAll(/☐|☑/g)]).toHaveLength(content.pieces.length);
         expect([...paper.matchAll(/☑/g)]).toHaveLength(5);
         for (const { mark } of content.pieces) expect(paper).toContain(mark);
@@ -190,7 +191,7 @@ describe('the cut list as markup and as files', () => {
     test('the CSV is the one that the command line prints', async () => {
         const text = parlor();
         const { out } = await cofferwright(folderWith({ 'parlor.coffer': text }), ['cut-list', '--format', 'csv', 'parlor.coffer']);
-        const csv = String((await cutListPage.exports.csv!(await room(), CUT_LIST_STATE)).bytes);
+        const csv = String((await atOnce(cutListPage.exports.csv!(await room(), CUT_LIST_STATE))).bytes);
         expect(csv).toBe(out);
         expect(csv.split('\r\n').length).toBeGreaterThan(100);
     });

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { planContent } from '../../src/pages/plan/content.ts';
+import { planInSteps } from '../../src/pages/plan/content.ts';
 import { planPage } from '../../src/pages/plan/page.ts';
 import { PLAN_STATE, renderPlan } from '../../src/pages/plan/render.ts';
 import type { RoomOnPage } from '../../src/pages/page.ts';
@@ -8,6 +8,10 @@ import { roomOnPage, serve } from '../panes/support/content.ts';
 import { all, readXml } from '../drawing/support/xml.ts';
 import { some } from '../support/full.ts';
 import { HOSTILE, trespasses } from './hostile.ts';
+import { madeBy } from './made.ts';
+import { atOnce } from '../../src/plain/steps.ts';
+
+const planContent = madeBy(planInSteps);
 
 const job = (title = 'Den', more = '', beam = ''): string => `edition 1
 stock board-1x6 { size 1x6; lengths 12', 16' }
@@ -125,7 +129,7 @@ describe('the plan as markup', () => {
         const { text } = renderPlan(planContent(room, {}), PLAN_STATE, NOTHING_SHOWN);
         expect(trespasses(text)).toEqual([]);
         for (const make of Object.values(planPage.exports)) {
-            const { bytes, name: file } = await make(room, undefined);
+            const { bytes, name: file } = await atOnce(make(room, undefined));
             expect(file).toMatch(/^plan-den\.\w+$/);
             if (!/\.(csv|dxf)$/.test(file)) expect(trespasses(String(bytes))).toEqual([]);
         }
@@ -142,7 +146,7 @@ describe('the plan as markup', () => {
 
     test('as CSV holds every piece', async () => {
         const room = await den();
-        const rows = String((await planPage.exports.csv!(room, undefined)).bytes).trim().split('\r\n');
+        const rows = String((await atOnce(planPage.exports.csv!(room, undefined))).bytes).trim().split('\r\n');
         expect(rows).toHaveLength(1 + room.takeOff.pieces.length);
         expect(rows[0]).toBe('piece,part,where,west in,east in,north in,south in,length in,standing');
     });

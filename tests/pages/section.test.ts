@@ -1,7 +1,7 @@
 import Papa from 'papaparse';
 import { describe, expect, test } from 'vitest';
 import type { RoomOnPage } from '../../src/pages/page.ts';
-import { sectionContent, type CaseShown, type SectionContent } from '../../src/pages/section/content.ts';
+import { sectionInSteps, type CaseShown, type SectionContent } from '../../src/pages/section/content.ts';
 import { sectionPage } from '../../src/pages/section/page.ts';
 import { renderSection, SECTION_STATE } from '../../src/pages/section/render.ts';
 import { NOTHING_SHOWN } from '../../src/pages/shared/shown.ts';
@@ -11,6 +11,10 @@ import { all, readXml } from '../drawing/support/xml.ts';
 import { some } from '../support/full.ts';
 import { HOSTILE, trespasses } from './hostile.ts';
 import { parlor, type ParlorWords } from './parlor.ts';
+import { madeBy } from './made.ts';
+import { atOnce } from '../../src/plain/steps.ts';
+
+const sectionContent = madeBy(sectionInSteps);
 
 const NARROW = { width: 300, height: 700 }, WIDE = { width: 1600, height: 900 };
 async function room(words: ParlorWords = {}): Promise<{ page: RoomOnPage; workspace: TestWorkspace }> {
@@ -154,7 +158,7 @@ describe('the section page as markup', () => {
         const { page } = await room({ title: name.replace(/["\\]/g, ''), job: `client "${name.replace(/["\\]/g, '')}"` });
         for (const wishes of [NARROW, WIDE]) expect(trespasses(renderSection(sectionContent(page, wishes), SECTION_STATE, NOTHING_SHOWN).text)).toEqual([]);
         for (const make of Object.values(sectionPage.exports)) {
-            const { bytes, name: file } = await make(page, { section: name });
+            const { bytes, name: file } = await atOnce(make(page, { section: name }));
             expect(file).toMatch(/^sections?-parlor\.\w+$/);
             if (!/\.(csv|dxf)$/.test(file)) expect(trespasses(String(bytes))).toEqual([]);
         }
@@ -169,8 +173,8 @@ describe('the section page as markup', () => {
     test('of a room without a beam and with nothing round its walls says so, on the page and in every file', async () => {
         const page = roomOnPage(await serve({ 'parlor.coffer': parlor().replace('coffers-north 3', 'coffers-north 1').replace('coffers-east 3', 'coffers-east 1').replace('  line B { beams clear-box }\n', '').replace('    perimeter { kind band; stock board-1x8 }\n', '') }), 'parlor.coffer');
         expect(renderSection(sectionContent(page, WIDE), SECTION_STATE, NOTHING_SHOWN).text).toContain('No beam runs through this room.');
-        expect(String((await sectionPage.exports.svg!(page, undefined)).bytes)).toContain('No beam runs through this room.');
-        for (const make of Object.values(sectionPage.exports)) expect(String((await make(page, undefined)).bytes)).not.toMatch(/NaN|undefined/);
+        expect(String((await atOnce(sectionPage.exports.svg!(page, undefined))).bytes)).toContain('No beam runs through this room.');
+        for (const make of Object.values(sectionPage.exports)) expect(String((await atOnce(make(page, undefined))).bytes)).not.toMatch(/NaN|undefined/);
     });
 
     test('speaks millimeters where the job does', async () => {
@@ -183,10 +187,10 @@ describe('the section page as markup', () => {
 
     test('is kept as a sheet of the section that is chosen, and as a table of all', async () => {
         const { page } = await room();
-        const svg = String((await sectionPage.exports.svg!(page, { section: 'B' })).bytes);
+        const svg = String((await atOnce(sectionPage.exports.svg!(page, { section: 'B' }))).bytes);
         expect(svg).toContain('Line B.');
         const { data, errors } = Papa.parse<Record<string, string>>(
-            String((await sectionPage.exports.csv!(page, undefined)).bytes), { header: true, skipEmptyLines: true },
+            String((await atOnce(sectionPage.exports.csv!(page, undefined))).bytes), { header: true, skipEmptyLines: true },
         );
         expect(errors).toEqual([]);
         expect(data.filter(row => row['length'] === 'depth').map(row => [row['section'], row['lines'], row['in']])).toEqual([['deep-box', '1 2 A', '7.5'], ['clear-box', 'B', '7.5']]);

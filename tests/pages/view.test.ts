@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { RoomOnPage } from '../../src/pages/page.ts';
 import { NOTHING_SHOWN } from '../../src/pages/shared/shown.ts';
-import { viewContent } from '../../src/pages/view/content.ts';
+import { viewInSteps } from '../../src/pages/view/content.ts';
 import { viewPage } from '../../src/pages/view/page.ts';
 import { renderView } from '../../src/pages/view/render.ts';
 import { share, VIEW_STATE } from '../../src/pages/view/state.ts';
@@ -14,6 +14,10 @@ import { roomOnPage, serve } from '../panes/support/content.ts';
 import { den, house } from '../cli/house.ts';
 import { some } from '../support/full.ts';
 import { HOSTILE, trespasses } from './hostile.ts';
+import { madeBy } from './made.ts';
+import { atOnce } from '../../src/plain/steps.ts';
+
+const viewContent = madeBy(viewInSteps);
 
 const denPage = async (title = 'Den'): Promise<RoomOnPage> => roomOnPage(await serve({ ...house, 'den.coffer': den.replace('room den', `room den ${JSON.stringify(title)}`) }), 'den.coffer');
 
@@ -83,7 +87,7 @@ describe('the view as markup', () => {
             VIEW_STATE, { ...VIEW_STATE, list: true, piece: content.pieces[3]!.key },
         ]) expect(trespasses(renderView(content, state, NOTHING_SHOWN).text)).toEqual([]);
         for (const [format, make] of Object.entries(viewPage.exports)) {
-            const { bytes, name: file } = await make(room, undefined);
+            const { bytes, name: file } = await atOnce(make(room, undefined));
             expect(file).toMatch(/^ceiling-den\.(html|svg|glb|ifc)$/);
             expect(bytes.length).toBeGreaterThan(2000);
             if (format === 'html' || format === 'svg') expect(trespasses(String(bytes))).toEqual([]);
@@ -115,7 +119,7 @@ describe('the view as markup', () => {
 describe('what it is kept as', () => {
     test('a page to print: the picture, and every piece by name', async () => {
         const room = await denPage();
-        const { bytes } = await viewPage.exports.html!(room, undefined);
+        const { bytes } = await atOnce(viewPage.exports.html!(room, undefined));
         const page = String(bytes);
         expect(page).toContain('class="coffer-view"');
         const lists = [...page.matchAll(/<li>.*?<\/li>/g)].length;
@@ -125,7 +129,7 @@ describe('what it is kept as', () => {
 
     test('a picture with the pieces that are seen, by id', async () => {
         const room = await denPage();
-        const svg = String((await viewPage.exports.svg!(room, undefined)).bytes);
+        const svg = String((await atOnce(viewPage.exports.svg!(room, undefined))).bytes);
         const ids = all(readXml(svg)).flatMap(({ attributes }) => attributes['data-piece'] ?? []);
         const known = new Set(room.takeOff.pieces.map(({ id }) => id));
         expect(ids.length).toBeGreaterThan(20);

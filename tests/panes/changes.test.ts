@@ -12,6 +12,7 @@ import { beforeTheyChangedTheirMinds, changesSince, COMMIT } from './support/cha
 import { contentMessage, roomOnPage, serve } from './support/content.ts';
 import { inTheOneBrowser } from './support/one-browser.ts';
 import { looks, PanePage } from './support/pane-page.ts';
+import { atOnce } from '../../src/plain/steps.ts';
 
 const now = EXAMPLES, before = beforeTheyChangedTheirMinds(now);
 const room = async () => roomOnPage(await serve(now), 'quince-lane/dining-room.coffer');
@@ -150,7 +151,7 @@ describe('the pane of changes', () => {
         const page = await room(), wishes = { changes: await changesSince(before, now, page) };
         expect(changesPage.isThere!(wishes)).toBe(true);
         for (const changes of [{ none: 'no-commit' }, { working: true }] as const) expect(changesPage.isThere!({ changes })).toBe(false);
-        const made = async (format: 'html' | 'csv' | 'json') => changesPage.exports[format]!(page, undefined, wishes);
+        const made = async (format: 'html' | 'csv' | 'json') => atOnce(changesPage.exports[format]!(page, undefined, wishes));
         const { name, bytes: html } = await made('html');
         expect(name).toMatch(/^changes-[a-z0-9-]+\.html$/);
         expect(trespasses(String(html)).filter(tag => !/^<(style|meta)/.test(tag))).toEqual([]);

@@ -7,6 +7,7 @@ import { TWO_ROOMS } from '../support/examples.ts';
 import { contentMessage, roomOnPage, serve } from './support/content.ts';
 import { inTheOneBrowser } from './support/one-browser.ts';
 import { looks, PanePage } from './support/pane-page.ts';
+import { atOnce } from '../../src/plain/steps.ts';
 
 const dining = async (more: Record<string, string> = {}): Promise<RoomOnPage> => roomOnPage(await serve({ ...TWO_ROOMS, ...more }), 'quince-lane/dining-room.coffer');
 
@@ -73,7 +74,7 @@ describe('the estimate pane', () => {
         expect(await pane.page.$$eval('script', all => all.filter(one => one.textContent?.includes('alert')).length)).toBe(0);
         await pane.close();
         for (const format of ['html', 'bid', 'csv', 'json'] as const) {
-            const { bytes, name: file } = await estimatePage.exports[format]!(room, undefined);
+            const { bytes, name: file } = await atOnce(estimatePage.exports[format]!(room, undefined));
             expect(file).toMatch(/^(estimate|bid)-[a-z0-9-]+\.(html|csv|json)$/);
             expect(bytes.length).toBeGreaterThan(500);
             if (format !== 'json' && format !== 'csv') expect(bytes).not.toMatch(/<script/);

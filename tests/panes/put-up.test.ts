@@ -9,6 +9,7 @@ import { putUpOf } from '../../src/putup/put-up.ts';
 import { contentMessage, roomOnPage, serve } from './support/content.ts';
 import { inTheOneBrowser } from './support/one-browser.ts';
 import { looks, PanePage, type PaneOptions } from './support/pane-page.ts';
+import { atOnce } from '../../src/plain/steps.ts';
 
 const example = (path: string): string => readFileSync(new URL(`../../examples/${path}`, import.meta.url), 'utf8');
 const files = Object.fromEntries(['yard.coffer', 'rates.coffer', 'details/groove-box.coffer', 'quince-lane/house.coffer', 'quince-lane/dining-room.coffer'].map(path => [path, example(path)]));
@@ -119,13 +120,13 @@ describe('the pane of putting up', () => {
     });
 
     test('it is kept as files', async () => {
-        const html = await putUpPage.exports.html!(room, undefined), csv = await putUpPage.exports.csv!(room, undefined);
+        const html = await atOnce(putUpPage.exports.html!(room, undefined)), csv = await atOnce(putUpPage.exports.csv!(room, undefined));
         expect([html.name, csv.name]).toEqual(['put-up-dining.html', 'put-up-dining.csv']);
         expect(String(html.bytes)).not.toContain('<button');
     });
 
     test('on paper: a picture of each step that shows what is up by then, and no more', async () => {
-        const { bytes } = await putUpPage.exports.html!(room, undefined), page = String(bytes);
+        const { bytes } = await atOnce(putUpPage.exports.html!(room, undefined)), page = String(bytes);
         expect([...page.matchAll(/<figcaption><b>(\d+)\. /g)].map(([, number]) => Number(number))).toEqual(steps.map(({ number }) => number));
         const named = new Map([...page.matchAll(/<g id="(steps?-[\w-]+)"[^>]*>(.*?)<\/g>/gs)].map(([, id, inside]) => [id!, inside!]));
         // every piece is drawn once, and every picture names it once: as up, as going up, or not at all
@@ -143,7 +144,7 @@ describe('the pane of putting up', () => {
     });
 
     test('printed, a heading stays with what it heads, and every picture and row in one piece', async () => {
-        const { bytes } = await putUpPage.exports.html!(room, undefined), pane = await opened();
+        const { bytes } = await atOnce(putUpPage.exports.html!(room, undefined)), pane = await opened();
         // the pane's policy takes no style sheets but its own
         await pane.page.goto('about:blank');
         await pane.page.setContent(String(bytes));

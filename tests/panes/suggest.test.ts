@@ -10,6 +10,7 @@ import { den, house } from '../cli/house.ts';
 import { contentMessage, roomOnPage, serve } from './support/content.ts';
 import { inTheOneBrowser } from './support/one-browser.ts';
 import { looks, PanePage } from './support/pane-page.ts';
+import { atOnce } from '../../src/plain/steps.ts';
 
 const LIT = { ...house, 'den.coffer': den.replace('  grid {', `  fixture can light at 4', 2' diameter 5"\n\n  grid {`) };
 
@@ -69,7 +70,7 @@ describe('the pane of suggestions', () => {
         await pane.say(contentMessage('suggest', withGrids(room, 'looking')));
         expect(await pane.page.textContent('#looking')).toContain('Trying other grids');
         await pane.close();
-        const page = await suggestPage.exports.html!(room, undefined), csv = await suggestPage.exports.csv!(room, undefined);
+        const page = await atOnce(suggestPage.exports.html!(room, undefined)), csv = await atOnce(suggestPage.exports.csv!(room, undefined));
         expect([page.name, csv.name]).toEqual(['suggest-den.html', 'suggest-den.csv']);
         expect(String(page.bytes)).toMatch(/Not to be built from as it stands/);
         expect(String(page.bytes)).not.toContain('<button');

@@ -1,5 +1,5 @@
 import { beforeAll, describe, expect, test } from 'vitest';
-import { viewContent, type ViewContent } from '../../src/pages/view/content.ts';
+import { viewInSteps, type ViewContent } from '../../src/pages/view/content.ts';
 import { capsOf } from '../../src/panes/view/caps.ts';
 import { buffersOf } from '../../src/panes/view/geometry.ts';
 import { keyOf } from '../../src/panes/view/keys.ts';
@@ -10,6 +10,9 @@ import { den, house } from '../cli/house.ts';
 import { solidVolume } from '../exports/support/models.ts';
 import { volumeOf } from '../exports/support/volume.ts';
 import { roomOnPage, serve } from './support/content.ts';
+import { madeBy } from '../pages/made.ts';
+
+const viewContent = madeBy(viewInSteps);
 
 let content: ViewContent, volumes: ReadonlyMap<string, number>;
 const CUBIC_INCH = 0.0254 ** 3;

@@ -7,13 +7,16 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import type { BoardProver } from '../../src/cutting/board-prover.ts';
 import { lookCloser, USUAL_STEPS, type Found } from '../../src/cutting/look-closer.ts';
 import { questionsOf, type Asked } from '../../src/cutting/questions.ts';
-import { boardsContent } from '../../src/pages/boards/content.ts';
+import { boardsContentInSteps } from '../../src/pages/boards/content.ts';
 import { BoardProofs } from '../../src/server/panes/board-proofs.ts';
 import { inches } from '../../src/quantity/rational.ts';
 import { boardsInThreads } from '../../src/worker/boards-thread.ts';
 import { solverBy } from '../../src/worker/highs.ts';
 import { job, piece, stock } from '../cutting/samples.ts';
 import { roomOnPage, serve } from '../panes/support/content.ts';
+import { madeBy } from '../pages/made.ts';
+
+const boardsContent = madeBy(boardsContentInSteps);
 
 const den = `edition 1
 stock board-1x6 { size 1x6; lengths 8', 12', 16'; price 2.10 USD per ft }

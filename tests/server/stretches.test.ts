@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { HoverRequest } from 'vscode-languageserver';
-import { PANE_KINDS } from '../../src/pages/kinds.ts';
+import { PANE_KINDS, type PaneKind } from '../../src/pages/kinds.ts';
 import type { ExportFormat } from '../../src/pages/page.ts';
 import { contentInSteps, contentOn, PAGES } from '../../src/pages/pages.ts';
 import { inTurns } from '../../src/plain/steps.ts';
@@ -30,19 +30,16 @@ describe('what takes long in a large room', () => {
         expect(JSON.stringify(made)).toBe(JSON.stringify(contentOn(PAGES[kind], room, wishes)));
     });
 
-    const long = PANE_KINDS.flatMap(kind => Object.keys(PAGES[kind].exportSteps ?? {}).map(format => [kind, format as ExportFormat] as const));
-    test('every file that takes long has its parts', () => {
-        expect(long.map(each => each.join(' '))).toEqual(expect.arrayContaining([
-            'plan svg', 'plan html', 'plan dxf', 'boards html', 'boards svg', 'boards labels', 'view html', 'view svg', 'view gltf', 'view ifc', 'put-up html',
-        ]) as unknown);
-    });
-    test.each(long)('the file of %s as %s is made in parts, and is the same', async (kind, format) => {
+    /** Of each file that takes long at least so many. */
+    const LONG: readonly (readonly [PaneKind, ExportFormat, number])[] = [
+        ['plan', 'svg', 1], ['plan', 'html', 1], ['plan', 'dxf', 1], ['boards', 'html', 11], ['boards', 'svg', 1], ['boards', 'labels', 1],
+        ['view', 'html', 1], ['view', 'svg', 1], ['view', 'gltf', 1], ['view', 'ifc', 1], ['put-up', 'html', 11],
+    ];
+    test.each(LONG)('the file of %s as %s is made in parts', async (kind, format, parts) => {
         const room = roomOnPage(await serve(files), 'hall.coffer');
-        const { made, turns } = await counted(PAGES[kind].exportSteps![format]!(room, undefined)), { name, bytes } = await made;
-        const whole = await PAGES[kind].exports[format]!(room, undefined);
-        expect(turns).toBeGreaterThan(kind === 'put-up' || kind === 'boards' && format === 'html' ? 10 : 0);
-        expect(name).toBe(whole.name);
-        expect(Buffer.from(bytes as Uint8Array).equals(Buffer.from(whole.bytes as Uint8Array))).toBe(true);
+        const { made, turns } = await counted(PAGES[kind].exports[format]!(room, undefined)), { bytes } = await made;
+        expect(turns).toBeGreaterThanOrEqual(parts);
+        expect(bytes.length).toBeGreaterThan(1000);
     });
 });
 

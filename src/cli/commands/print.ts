@@ -8,6 +8,7 @@ import { RoomsOnPages } from '../../pages/rooms.ts';
 import { Boards, type HouseToCut } from '../../pipeline/boards.ts';
 import { inspectClosely } from '../../pipeline/inspect-closely.ts';
 import { pricePlans } from '../../pipeline/price-plans.ts';
+import { atOnce } from '../../plain/steps.ts';
 import { UsageError, type ExitCode } from '../exit-code.ts';
 import { LOOKING, solveBy } from '../prove.ts';
 import type { World } from '../world.ts';
@@ -33,7 +34,7 @@ export async function print(options: PrintOptions, world: World): Promise<ExitCo
         const { rooms } = known;
         const there = rooms.all().find(({ layout }) => layout.ceiling === ceiling), room = there && rooms.onPage(there);
         if (!room || (page.kind && isOfHouse(page.kind) && room.house[0]!.ceiling !== ceiling)) return [];
-        const { name, bytes } = await make(room, undefined);
+        const { name, bytes } = await atOnce(make(room, undefined));
         const dot = name.lastIndexOf('.');
         return [{ names: [name.slice(0, dot)], ending: name.slice(dot + 1), content: bytes }];
     });

@@ -22,7 +22,7 @@ import { Sources } from '../shared/sources.ts';
 import { t } from '../shared/words.ts';
 import { boardKey, hash } from './board-key.ts';
 import { boardsInSteps, type HouseBoards } from './house-plan.ts';
-import { atOnce, eachInSteps, type Steps } from '../../plain/steps.ts';
+import { eachInSteps, type Steps } from '../../plain/steps.ts';
 import { stockNames, titleOrName } from '../../job/stock-names.ts';
 import { grouped } from '../../plain/groups.ts';
 import { capitalized } from '../../plain/words.ts';
@@ -85,10 +85,6 @@ const PIXELS_PER_POINT = 1.5;
 
 /** Boards that are drawn in one step. */
 export const BOARDS_IN_STEP = 12;
-
-export function boardsContent(room: RoomOnPage, wishes: Wishes): BoardsContent {
-    return atOnce(boardsContentInSteps(room, wishes));
-}
 
 export function* boardsContentInSteps(room: RoomOnPage, wishes: Wishes, house?: HouseBoards): Steps<BoardsContent> {
     const { plan, order, proving, stopped = false } = house ?? (yield* boardsInSteps(room));

@@ -6,21 +6,21 @@ import type { HouseSaw } from '../../report/sawing/house-saw.ts';
 import { jsonSaw } from '../../report/sawing/json.ts';
 import { standingNotice, standingOfRooms } from '../../report/standing.ts';
 import type { LaidBoard } from '../../sawing/index.ts';
-import { eachInSteps, type Steps } from '../../plain/steps.ts';
-import { atOnceOf, type Page, type RoomOnPage } from '../page.ts';
+import { eachInSteps, inOne, type Steps } from '../../plain/steps.ts';
+import type { Page, RoomOnPage } from '../page.ts';
 import { html, trusted, type Html } from '../shared/html.ts';
 import { fileName, type FileName } from '../../text/file-name.ts';
 import { printable } from '../shared/printable.ts';
 import { printedSheets } from '../shared/printed-sheets.ts';
 import { NOTHING_SHOWN } from '../shared/shown.ts';
 import { t } from '../shared/words.ts';
-import { BOARDS_IN_STEP, boardsContent, boardsContentInSteps, type BoardsContent } from './content.ts';
+import { BOARDS_IN_STEP, boardsContentInSteps, type BoardsContent } from './content.ts';
 import { boardsInSteps, boardsOfHouse } from './house-plan.ts';
 import { BOARDS_STATE, purchase, stagesSection } from './render.ts';
 import { BOARDS_STYLE } from './style.ts';
 import type { HtmlText } from '../../text/fit.ts';
 
-const LONG = {
+const exports = {
     *html(room: RoomOnPage) { return { name: named(room, 'html'), bytes: yield* printedBoards(room) }; },
     *svg(room: RoomOnPage) {
         const sheet = yield* roll(room);
@@ -28,18 +28,14 @@ const LONG = {
         return { name: named(room, 'svg'), bytes: yield* svgInSteps(sheet, {}) };
     },
     *labels(room: RoomOnPage) { return { name: named(room, 'html', 'labels'), bytes: yield* printedLabels(room) }; },
-} satisfies Page['exportSteps'];
+    csv: inOne((room: RoomOnPage) => ({ name: named(room, 'csv'), bytes: csvSaw([sawOf(room)]) })),
+    json: inOne((room: RoomOnPage) => ({ name: named(room, 'json'), bytes: jsonSaw([sawOf(room)]) })),
+} satisfies Page['exports'];
 
 export const boardsPage: Page<BoardsContent> = {
     kind: 'boards',
     takesLong: true, showsBoards: true,
-    contentOf: boardsContent, contentSteps: boardsContentInSteps,
-    exportSteps: LONG,
-    exports: {
-        ...atOnceOf(LONG),
-        csv: room => ({ name: named(room, 'csv'), bytes: csvSaw([sawOf(room)]) }),
-        json: room => ({ name: named(room, 'json'), bytes: jsonSaw([sawOf(room)]) }),
-    },
+    content: (room, wishes) => boardsContentInSteps(room, wishes), exports,
 };
 
 function named(room: RoomOnPage, ending: string, kind = 'boards'): FileName {

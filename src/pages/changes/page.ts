@@ -6,6 +6,7 @@ import { fileNameOfHouse } from '../../report/house.ts';
 import { standingNotice, standingOfRooms } from '../../report/standing.ts';
 import { fileName } from '../../text/file-name.ts';
 import type { Content, HtmlText } from '../../text/fit.ts';
+import { inOne } from '../../plain/steps.ts';
 import type { ExportFormat, Page, RoomOnPage, Wishes } from '../page.ts';
 import { printable } from '../shared/printable.ts';
 import { t } from '../shared/words.ts';
@@ -15,7 +16,7 @@ import { renderChanges } from './render.ts';
 import { CHANGES_STYLE } from './style.ts';
 
 export const changesPage: Page<ChangesContent> = {
-    kind: 'changes', showsChanges: true, contentOf: changesContent,
+    kind: 'changes', showsChanges: true, content: inOne(changesContent),
     // a page that tells of no change must not look like a house that has none
     isThere: wishes => foundIn(wishes) !== undefined,
     exports: {
@@ -30,12 +31,12 @@ function foundIn({ changes }: Wishes): ChangesFound | undefined {
 }
 
 function keptAs(format: ExportFormat, make: (room: RoomOnPage, found: ChangesFound) => Content): NonNullable<Page['exports']['html']> {
-    return (room: RoomOnPage, _: unknown, wishes: Wishes = {}) => {
+    return inOne((room: RoomOnPage, _: unknown, wishes: Wishes = {}) => {
         const changes = foundIn(wishes);
         if (!changes) throw new Error('No earlier state is known.');
         const rooms = room.house.map(({ layout }) => layout), { job } = room.layout.room;
         return { name: fileName('changes', fileNameOfHouse({ job, rooms }), format), bytes: make(room, changes) };
-    };
+    });
 }
 
 function compared({ before, after, said, house }: ChangesFound): Compared {

@@ -5,6 +5,7 @@ import { fileNameOfHouse } from '../../report/house.ts';
 import { bidContent } from '../../report/bid/content.ts';
 import { printedBid } from '../bid/printed.ts';
 import { standingNotice, standingOfRooms } from '../../report/standing.ts';
+import { inOne } from '../../plain/steps.ts';
 import type { Page, RoomOnPage } from '../page.ts';
 import { fileName, type FileName } from '../../text/file-name.ts';
 import { printable } from '../shared/printable.ts';
@@ -18,12 +19,12 @@ import type { HtmlText } from '../../text/fit.ts';
 export const estimatePage: Page<EstimateContent> = {
     kind: 'estimate',
     showsBoards: true,
-    contentOf: room => estimateContent(room),
+    content: inOne(estimateContent),
     exports: {
-        html: (room, state) => ({ name: named('estimate', room, 'html'), bytes: printedEstimate(room, state) }),
-        csv: room => ({ name: named('estimate', room, 'csv'), bytes: csvEstimate([housePrice(room)]) }),
-        json: room => ({ name: named('estimate', room, 'json'), bytes: jsonEstimate([housePrice(room)], { nameOf: uri => uri.slice(uri.lastIndexOf('/') + 1), textOf: () => undefined }) }),
-        bid: room => ({ name: named('bid', room, 'html'), bytes: printedBid(bidContent(housePrice(room))) }),
+        html: inOne((room, state) => ({ name: named('estimate', room, 'html'), bytes: printedEstimate(room, state) })),
+        csv: inOne(room => ({ name: named('estimate', room, 'csv'), bytes: csvEstimate([housePrice(room)]) })),
+        json: inOne(room => ({ name: named('estimate', room, 'json'), bytes: jsonEstimate([housePrice(room)], { nameOf: uri => uri.slice(uri.lastIndexOf('/') + 1), textOf: () => undefined }) })),
+        bid: inOne(room => ({ name: named('bid', room, 'html'), bytes: printedBid(bidContent(housePrice(room))) })),
     },
 };
 

@@ -1,4 +1,5 @@
 import { drawSurvey, toSvg } from '../../drawing/index.ts';
+import { inOne } from '../../plain/steps.ts';
 import type { House, RoomPieces } from '../../report/house.ts';
 import { LEAF_REPORTS } from '../../report/leaf-reports.ts';
 import { fileName } from '../../text/file-name.ts';
@@ -27,8 +28,8 @@ function keptAs(kind: LeafKind): Pick<Page, 'exports'> {
     const { leaf, csv } = LEAF_REPORTS[kind];
     return {
         exports: {
-            html: room => ({ name: fileName(kind, room.layout.room.name, 'html'), bytes: printedLeaf(leaf(houseOf(room)), DRAWN[kind]?.(room)) }),
-            csv: room => ({ name: fileName(kind, room.layout.room.name, 'csv'), bytes: csv([houseOf(room)]) }),
+            html: inOne(room => ({ name: fileName(kind, room.layout.room.name, 'html'), bytes: printedLeaf(leaf(houseOf(room)), DRAWN[kind]?.(room)) })),
+            csv: inOne(room => ({ name: fileName(kind, room.layout.room.name, 'csv'), bytes: csv([houseOf(room)]) })),
         },
     };
 }

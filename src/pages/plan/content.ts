@@ -5,7 +5,7 @@ import { lineName } from '../../job/line-names.ts';
 import type { Room, Spacing } from '../../job/model.ts';
 import type { Source } from '../../provenance/source.ts';
 import { LEAST_LETTERS, type PageContent, type RoomOnPage, type Wishes } from '../page.ts';
-import { atOnce, type Steps } from '../../plain/steps.ts';
+import type { Steps } from '../../plain/steps.ts';
 import { Sources } from '../shared/sources.ts';
 import { findingsOnPlan, type PlanFinding } from './findings.ts';
 
@@ -28,11 +28,6 @@ const SIZE_UNSAID = { width: 900, height: 680 };
 /** A pane that is nearly closed gets a plan that can be read once it opens. */
 const LEAST_HEIGHT = 240;
 
-export function planContent(room: RoomOnPage, wishes: Wishes): PlanContent {
-    return atOnce(planInSteps(room, wishes));
-}
-
-/** The same step by step. */
 export function* planInSteps(room: RoomOnPage, wishes: Wishes): Steps<PlanContent> {
     const { ceiling, takeOff, layout } = room;
     const sources = new Sources();

@@ -2,19 +2,19 @@ import { drawPlan, svgInSteps, withNotice, type Sheet } from '../../drawing/inde
 import { dxfInSteps } from '../../exports/dxf/dxf.ts';
 import { decimal, unitOf } from '../../report/csv.ts';
 import { csvStanding, standingNotice } from '../../report/standing.ts';
-import type { Steps } from '../../plain/steps.ts';
-import { atOnceOf, type Page, type RoomOnPage } from '../page.ts';
+import { inOne, type Steps } from '../../plain/steps.ts';
+import type { Page, RoomOnPage } from '../page.ts';
 import { html, trusted, type Html } from '../shared/html.ts';
 import { fileName } from '../../text/file-name.ts';
 import { printable } from '../shared/printable.ts';
 import { Sources } from '../shared/sources.ts';
-import { planContent, planInSteps, type PlanContent } from './content.ts';
+import { planInSteps, type PlanContent } from './content.ts';
 import { findingsOnPlan } from './findings.ts';
 import { severityWord } from './render.ts';
 import { t } from '../shared/words.ts';
 import type { CsvText, HtmlText } from '../../text/fit.ts';
 
-const LONG = {
+const exports = {
     *svg(room: RoomOnPage) {
         const sheet = planSheet(room);
         yield;
@@ -26,16 +26,12 @@ const LONG = {
         yield;
         return { name: fileName('plan', room.layout.room.name, 'dxf'), bytes: yield* dxfInSteps(sheet, room.layout.room.job.show.value) };
     },
-} satisfies Page['exportSteps'];
+    csv: inOne((room: RoomOnPage) => ({ name: fileName('plan', room.layout.room.name, 'csv'), bytes: partsAsCsv(room) })),
+} satisfies Page['exports'];
 
 export const planPage: Page<PlanContent> = {
     kind: 'plan',
-    contentOf: planContent, contentSteps: planInSteps,
-    exportSteps: LONG,
-    exports: {
-        ...atOnceOf(LONG),
-        csv: room => ({ name: fileName('plan', room.layout.room.name, 'csv'), bytes: partsAsCsv(room) }),
-    },
+    content: planInSteps, exports,
 };
 
 function planSheet({ ceiling, takeOff, standing }: RoomOnPage): Sheet {

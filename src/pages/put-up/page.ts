@@ -1,22 +1,19 @@
+import { inOne } from '../../plain/steps.ts';
 import { csvPutUp } from '../../report/put-up/csv.ts';
 import { fileName } from '../../text/file-name.ts';
 import { houseOf } from '../leaves/pages.ts';
-import { atOnceOf, type Page, type RoomOnPage } from '../page.ts';
+import type { Page, RoomOnPage } from '../page.ts';
 import { printedPutUp } from './printed.ts';
 import { putUpContent, putUpOnPage, type PutUpContent } from './content.ts';
 
-const LONG = {
+const exports = {
     *html(room: RoomOnPage) { return { name: fileName('put-up', room.layout.room.name, 'html'), bytes: yield* printedPutUp(room) }; },
-} satisfies Page['exportSteps'];
+    csv: inOne((room: RoomOnPage) => ({ name: fileName('put-up', room.layout.room.name, 'csv'), bytes: csvPutUp([houseOf(room)], () => putUpOnPage(room.ceiling)) })),
+} satisfies Page['exports'];
 
 export const putUpPage: Page<PutUpContent> = {
     kind: 'put-up',
     takesLong: true,
     showsOrder: true,
-    contentOf: putUpContent,
-    exportSteps: LONG,
-    exports: {
-        ...atOnceOf(LONG),
-        csv: room => ({ name: fileName('put-up', room.layout.room.name, 'csv'), bytes: csvPutUp([houseOf(room)], () => putUpOnPage(room.ceiling)) }),
-    },
+    content: inOne(putUpContent), exports,
 };

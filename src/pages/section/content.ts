@@ -6,7 +6,7 @@ import type { Group } from '../../drawing/display-list.ts';
 import { placesText } from '../../drawing/meetings/kinds.ts';
 import { drawPaneMeeting, shownMeetings } from '../../drawing/meetings/sheets.ts';
 import { dryFitOf } from '../../pipeline/inspect-closely.ts';
-import { atOnce, eachInSteps, type Steps } from '../../plain/steps.ts';
+import { eachInSteps, type Steps } from '../../plain/steps.ts';
 import { capitalized } from '../../plain/words.ts';
 import { toPaneSvg } from '../../drawing/svg/svg.ts';
 import { drawTolerance } from '../../drawing/tolerance/figure.ts';
@@ -62,11 +62,6 @@ const SIZE_UNSAID = { width: 900, height: 680 };
 const SIDE_BY_SIDE = 1000;
 const PADDING = 24;
 
-export function sectionContent(room: RoomOnPage, wishes: Wishes): SectionContent {
-    return atOnce(sectionInSteps(room, wishes));
-}
-
-/** The same step by step. */
 export function* sectionInSteps(room: RoomOnPage, wishes: Wishes): Steps<SectionContent> {
     const { ceiling, layout } = room, sources = new Sources();
     const width = wishes.width ?? SIZE_UNSAID.width, height = wishes.height ?? SIZE_UNSAID.height;

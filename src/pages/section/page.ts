@@ -6,6 +6,7 @@ import { toDxf } from '../../exports/dxf/dxf.ts';
 import { decimal, unitOf } from '../../report/csv.ts';
 import { csvStanding, standingNotice } from '../../report/standing.ts';
 import { whyText } from '../../provenance/why-text.ts';
+import { inOne } from '../../plain/steps.ts';
 import { worstCase } from '../../quantity/tolerance.ts';
 import type { Derived } from '../../ceiling/model.ts';
 import type { Page, RoomOnPage } from '../page.ts';
@@ -13,7 +14,7 @@ import { html, trusted, type Html } from '../shared/html.ts';
 import { fileName } from '../../text/file-name.ts';
 import { printable } from '../shared/printable.ts';
 import { t } from '../shared/words.ts';
-import { keyOf, sectionContent, sectionInSteps, type SectionContent } from './content.ts';
+import { keyOf, sectionInSteps, type SectionContent } from './content.ts';
 import { SECTION_STYLE } from './style.ts';
 import { runCases } from './runs.ts';
 import { fitCase, spacerCase, type ToleranceCase } from './tolerances.ts';
@@ -21,12 +22,12 @@ import type { CsvText, HtmlText } from '../../text/fit.ts';
 
 export const sectionPage: Page<SectionContent> = {
     kind: 'section',
-    contentOf: sectionContent, contentSteps: sectionInSteps,
+    content: sectionInSteps,
     exports: {
-        svg: (room, state) => ({ name: fileName('section', room.layout.room.name, 'svg'), bytes: toSvg(noticed(room, sheetOf(room, chosen(room, state)))) }),
-        dxf: (room, state) => ({ name: fileName('section', room.layout.room.name, 'dxf'), bytes: toDxf(noticed(room, sheetOf(room, chosen(room, state))), room.layout.room.job.show.value) }),
-        html: room => ({ name: fileName('sections', room.layout.room.name, 'html'), bytes: printedSections(room) }),
-        csv: room => ({ name: fileName('sections', room.layout.room.name, 'csv'), bytes: lengthsAsCsv(room) }),
+        svg: inOne((room, state) => ({ name: fileName('section', room.layout.room.name, 'svg'), bytes: toSvg(noticed(room, sheetOf(room, chosen(room, state)))) })),
+        dxf: inOne((room, state) => ({ name: fileName('section', room.layout.room.name, 'dxf'), bytes: toDxf(noticed(room, sheetOf(room, chosen(room, state))), room.layout.room.job.show.value) })),
+        html: inOne(room => ({ name: fileName('sections', room.layout.room.name, 'html'), bytes: printedSections(room) })),
+        csv: inOne(room => ({ name: fileName('sections', room.layout.room.name, 'csv'), bytes: lengthsAsCsv(room) })),
     },
 };
 

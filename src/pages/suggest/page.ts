@@ -5,6 +5,7 @@ import { fileName } from '../../text/file-name.ts';
 import type { CsvText, HtmlText } from '../../text/fit.ts';
 import { suggestionsFor } from '../../suggest/suggestions.ts';
 import type { Suggestions } from '../../suggest/model.ts';
+import { inOne } from '../../plain/steps.ts';
 import type { Page, RoomOnPage } from '../page.ts';
 import { printable } from '../shared/printable.ts';
 import { NOTHING_SHOWN } from '../shared/shown.ts';
@@ -17,10 +18,10 @@ export const suggestPage: Page<SuggestContent> = {
     kind: 'suggest',
     takesLong: true,
     showsOtherGrids: true,
-    contentOf: room => suggestContent(room),
+    content: inOne(suggestContent),
     exports: {
-        html: room => ({ name: fileName('suggest', room.layout.room.name, 'html'), bytes: printed(room) }),
-        csv: room => ({ name: fileName('suggest', room.layout.room.name, 'csv'), bytes: asCsv(room) }),
+        html: inOne(room => ({ name: fileName('suggest', room.layout.room.name, 'html'), bytes: printed(room) })),
+        csv: inOne(room => ({ name: fileName('suggest', room.layout.room.name, 'csv'), bytes: asCsv(room) })),
     },
 };
 

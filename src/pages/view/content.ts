@@ -8,7 +8,7 @@ import { PARTS } from '../../takeoff/model.ts';
 import type { PageContent, RoomOnPage, Wishes } from '../page.ts';
 import { findingsOnPlan } from '../plan/findings.ts';
 import { putUpOnPage } from '../put-up/content.ts';
-import { atOnce, eachInSteps, type Steps } from '../../plain/steps.ts';
+import { eachInSteps, type Steps } from '../../plain/steps.ts';
 import { Sources } from '../shared/sources.ts';
 import { Numbered } from '../../plain/at-key.ts';
 import { changesInView, type ChangesInView } from './changed.ts';
@@ -39,15 +39,10 @@ type Shape = Pick<Mesh, 'faces' | 'edges'>;
 
 export interface ViewFinding { readonly severity: Severity; readonly message: string; readonly at: number; readonly keys: readonly string[] }
 
-export function viewContent(room: RoomOnPage, wishes: Wishes = {}): ViewContent {
-    return atOnce(viewInSteps(room, wishes));
-}
-
 /** Solids that are described in one step. */
 const SOLIDS_IN_STEP = 500;
 
-/** The same step by step. */
-export function* viewInSteps(room: RoomOnPage, { changes: known }: Wishes): Steps<ViewContent> {
+export function* viewInSteps(room: RoomOnPage, { changes: known }: Wishes = {}): Steps<ViewContent> {
     const { ceiling, layout } = room;
     const show = layout.room.job.show.value;
     const sources = new Sources();

@@ -6,16 +6,16 @@ import { standingNotice } from '../../report/standing.ts';
 import { PARTS } from '../../takeoff/model.ts';
 import { dryFitOf } from '../../pipeline/inspect-closely.ts';
 import type { Steps } from '../../plain/steps.ts';
-import { atOnceOf, type Page, type RoomOnPage } from '../page.ts';
+import type { Page, RoomOnPage } from '../page.ts';
 import { html, trusted } from '../shared/html.ts';
 import { fileName, type FileName } from '../../text/file-name.ts';
 import { printable } from '../shared/printable.ts';
 import { t } from '../shared/words.ts';
-import { viewContent, viewInSteps, type ViewContent } from './content.ts';
+import { viewInSteps, type ViewContent } from './content.ts';
 import { partNames } from './render.ts';
 import type { HtmlText } from '../../text/fit.ts';
 
-const LONG = {
+const exports = {
     *html(room: RoomOnPage) { return { name: nameOf(room, 'html'), bytes: yield* printedView(room) }; },
     *svg(room: RoomOnPage) {
         const picture = yield* pictureOf(room);
@@ -32,14 +32,13 @@ const LONG = {
         yield;
         return { name: nameOf(room, 'ifc'), bytes: yield* ifcInSteps(ceiling, solids, standingNotice(standing)) };
     },
-} satisfies Page['exportSteps'];
+} satisfies Page['exports'];
 
 export const viewPage: Page<ViewContent> = {
     kind: 'view',
     showsOrder: true,
     showsChanges: true,
-    contentOf: viewContent, contentSteps: viewInSteps,
-    exportSteps: LONG, exports: atOnceOf(LONG),
+    content: viewInSteps, exports,
 };
 function nameOf({ layout }: RoomOnPage, ending: string): FileName {
     return fileName('ceiling', layout.room.name, ending);

@@ -363,8 +363,7 @@ export class Panes {
         if (!pane?.good || !make) return null;
         const page = PAGES[pane.wishes.kind], wishes = page.showsChanges ? { changes: this.comparisons.of(pane.good, this.againstOf(pane)) } : {};
         if (page.isThere?.(wishes) === false) return null;
-        const steps = page.exportSteps?.[format as ExportFormat];
-        const { name, bytes } = await (steps ? this.inTurns(steps(pane.good, state, wishes)) : make(pane.good, state, wishes));
+        const { name, bytes } = await this.inTurns(make(pane.good, state, wishes));
         return typeof bytes === 'string' ? { name, text: bytes } : { name, base64: base64Of(bytes) };
     }
 
