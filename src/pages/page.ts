@@ -114,4 +114,4 @@ export const LEAST_LETTERS = 11;
 export type ExportFormat = 'html' | 'svg' | 'csv' | 'json' | 'pdf' | 'dxf' | 'gltf' | 'ifc' | 'bid' | 'labels';
 
 /** A file to keep. `name`: with its ending, of letters, digits and hyphens. */
-export interface Exported { readonly name: FileName; readonly bytes: Content }
+interface Exported { readonly name: FileName; readonly bytes: Content }
