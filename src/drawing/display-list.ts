@@ -62,6 +62,8 @@ export interface Group {
     readonly part?: Part;
     /** `file:line:column`, counted from one. */
     readonly source?: string;
+    /** Drawn larger than it is, to be seen: outputs at true size leave it out. */
+    readonly outOfScale?: true;
     readonly items: readonly Item[];
 }
 
@@ -93,7 +95,7 @@ export function text(at: Point, words: string, style: TextStyle = {}): TextRun {
     };
 }
 
-interface GroupNames { readonly title?: string; readonly piece?: string; readonly part?: Part; readonly source?: string }
+interface GroupNames { readonly title?: string; readonly piece?: string; readonly part?: Part; readonly source?: string; readonly outOfScale?: true }
 export function group(id: string, names: GroupNames, items: readonly Item[]): Group {
     return {
         kind: 'group', id, items,
@@ -101,5 +103,6 @@ export function group(id: string, names: GroupNames, items: readonly Item[]): Gr
         ...(names.piece === undefined ? {} : { piece: names.piece }),
         ...(names.part === undefined ? {} : { part: names.part }),
         ...(names.source === undefined ? {} : { source: names.source }),
+        ...(names.outOfScale === undefined ? {} : { outOfScale: true }),
     };
 }

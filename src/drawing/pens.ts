@@ -17,7 +17,7 @@ export const PENS = {
     center: { width: 0.35, tone: 'soft', dashes: [14, 2.5, 2.5, 2.5] },
     /** Behind what is drawn. */
     hidden: { width: 0.3, tone: 'soft', dashes: [2.6, 1.6] },
-    /** A nail inside the wood. */
+    /** A nail inside the wood; the bow of a wall, where it is drawn deeper than it is. */
     nail: { width: 0.4, tone: 'ink', dashes: [4, 2.2] },
     /** Seen beyond the cut. */
     beyond: { width: 0.35, tone: 'soft' },

@@ -45,8 +45,7 @@ export function bowedWalls(ceiling: Ceiling, pieces: readonly Piece[]): BowedWal
     return walls.flatMap((wall): BowedWall[] => {
         const bow = bows[wall.name];
         if (!bow) return [];
-        const { spots, astray } = spotsOf(wall, bow), lean = bow.lean?.value ?? 0, runs = around[wall.name] ?? null;
-        const profile = spots.map(({ along, into }) => ({ along, into: into + lean }));
+        const { profile, astray } = profileOf(wall, bow), runs = around[wall.name] ?? null;
         const allowance = runs?.kind === 'half-beam' ? runs.perimeter.scribe?.value ?? 0 : 0;
         const intos = profile.map(({ into }) => into), moved = Math.round(Math.max(0, Math.min(...intos)) + Math.min(0, Math.max(...intos)));
         const deep = (sign: 1 | -1): DeepStretch[] =>
@@ -58,15 +57,18 @@ export function bowedWalls(ceiling: Ceiling, pieces: readonly Piece[]): BowedWal
     });
 }
 
-/** The readings in their order along the wall, with the corners, where the string is. Of two at one place the later is believed. */
-function spotsOf(wall: ShapedWall, { readings }: WallBow): { spots: { along: number; into: number }[]; astray: WallBow['readings'] } {
+/**
+ * The readings in their order along the wall, with the corners, where the string is, each by as much farther in as all of it leans. Of two at one place
+ * the later is believed.
+ */
+export function profileOf(wall: ShapedWall, { readings, lean }: WallBow): Pick<BowedWall, 'profile' | 'astray'> {
     const [first, last] = endsNamed(wall), at = new Map<number, number>([[0, 0], [wall.length, 0]]), astray: WallBow['readings'][number][] = [];
     for (const reading of readings) {
         const { place, from = first, value } = reading, along = from === last ? wall.length - place : place;
         if (from !== first && from !== last || along < 0 || along > wall.length) astray.push(reading);
         else at.set(along, value);
     }
-    return { spots: [...at].sort(([a], [b]) => a - b).map(([along, into]) => ({ along, into })), astray };
+    return { profile: [...at].sort(([a], [b]) => a - b).map(([along, into]) => ({ along, into: into + (lean?.value ?? 0) })), astray };
 }
 
 /** How far it stands into the room at a place. */

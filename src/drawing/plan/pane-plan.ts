@@ -51,6 +51,7 @@ export function drawPanePlan(
             })),
             layer('blocking', ofPart('panel', 'blocking')), layer('bottoms', ofPart('bottom', 'timber')), layer('hidden', ofPart('spacer', 'cleat')),
             layer('trim', ofPart('trim')), layer('sides', ofPart('side', 'molding')), layer('band', ofPart('band')),
+            ...layers.found.length > 0 ? [group('found', {}, layers.found)] : [],
             ...layers.joists.length > 0 ? [layer('joists', layers.joists)] : [], layer('lines', layers.lines), layer('coffers', layers.coffers), layer('lengths', layers.lengths), layer('fixtures', layers.fixtures),
             layer('splices', layers.splices), layer('dimensions', layers.dimensions),
             group('foot', {}, footOf(ceiling, placed, area, foot, least)),

@@ -25,12 +25,12 @@ import { isRectangle } from './wall-dimensions.ts';
 /** Key, notes, counts, fixtures and cautions of the plan's sheet. */
 export function planStrip(
     ceiling: Ceiling, takeOff: TakeOff, sections: readonly (SectionOfLines & { readonly sheet: string })[], fixtures: readonly PlacedFixture[],
-    { hidden, forClient, alone }: { readonly hidden: boolean; readonly forClient: boolean; readonly alone: boolean },
+    { hidden, bows, forClient, alone }: { readonly hidden: boolean; readonly bows: number | undefined; readonly forClient: boolean; readonly alone: boolean },
 ): readonly StripBlock[] {
     const show = ceiling.room.job.show.value;
     return [
-        { id: 'key', heading: 'KEY', rows: keyRows(ceiling, takeOff, fixtures, { hidden, forClient }) },
-        { id: 'notes', heading: 'NOTES', rows: numbered(noteWords(ceiling, takeOff, sections, show, { forClient, alone })) },
+        { id: 'key', heading: 'KEY', rows: keyRows(ceiling, takeOff, fixtures, { hidden, bows, forClient }) },
+        { id: 'notes', heading: 'NOTES', rows: numbered(noteWords(ceiling, takeOff, sections, { bows, forClient, alone })) },
         ...forClient ? [] : [{ id: 'pieces', heading: 'PIECES', rows: countRows(takeOff) }],
         { id: 'fixtures', heading: 'FIXTURES, FROM THE NORTH-WEST CORNER', more: '… and more: see the job.', rows: fixtures.map(({ fixture, x, y }) => ({ kind: 'pair', left: fixture.name, right: `${figure(x, show)} east, ${figure(y, show)} south` })) },
         { id: 'care', heading: 'CARE', rows: careRows(fixtures) },
@@ -38,7 +38,8 @@ export function planStrip(
 }
 
 function keyRows(
-    ceiling: Ceiling, takeOff: TakeOff, fixtures: readonly PlacedFixture[], { hidden, forClient }: { readonly hidden: boolean; readonly forClient: boolean },
+    ceiling: Ceiling, takeOff: TakeOff, fixtures: readonly PlacedFixture[],
+    { hidden, bows, forClient }: { readonly hidden: boolean; readonly bows: number | undefined; readonly forClient: boolean },
 ): readonly StripRow[] {
     const has = (part: Part) => takeOff.pieces.some(piece => piece.part === part);
     const stretch = (pen: PenName, words: string): StripRow => ({ kind: 'sample', words, draw: (left, middle) => [line([left, middle], [left + SAMPLE_WIDTH, middle], pen)] });
@@ -47,6 +48,7 @@ function keyRows(
     const spliced = ceiling.lines.some(each => each.splices.length > 0 || each.sideSplices !== undefined) || Object.values(ceiling.around).some(own => own !== null && (own.splices.length > 0 || own.kind === 'half-beam' && own.sideSplices !== undefined));
     return [
         stretch('cut', 'wall, inner face'),
+        ...(!forClient && bows !== undefined && bows > 1 ? [stretch('nail', `wall as found, its bow ${bows} times as deep`)] : []),
         ...(has('side') ? [stretch('edge', 'face of a side, the coffer’s edge')] : []),
         ...(has('bottom') || has('band') ? [stretch('thin', [has('bottom') ? 'edge of a bottom' : '', has('band') ? 'band' : '', 'joint'].filter(Boolean).join(', '))] : []),
         ...(has('trim') || seams ? [stretch('fine', [has('trim') ? 'ceiling trim, miter' : '', seams ? 'seam of panels' : ''].filter(Boolean).join(', '))] : []),
@@ -65,10 +67,10 @@ function numbered(notes: readonly string[]): readonly StripRow[] {
 }
 
 function noteWords(
-    ceiling: Ceiling, takeOff: TakeOff, sections: readonly (SectionOfLines & { readonly sheet: string })[], show: Show,
-    { forClient, alone }: { readonly forClient: boolean; readonly alone: boolean },
+    ceiling: Ceiling, takeOff: TakeOff, sections: readonly (SectionOfLines & { readonly sheet: string })[],
+    { bows, forClient, alone }: { readonly bows: number | undefined; readonly forClient: boolean; readonly alone: boolean },
 ): readonly string[] {
-    const f = (ticks: Ticks) => sizeWithUnit(ticks, show);
+    const show = ceiling.room.job.show.value, f = (ticks: Ticks) => sizeWithUnit(ticks, show);
     const { room, band, around, across, down } = ceiling, hasHalfBeam = Object.values(around).some(own => own?.kind === 'half-beam');
     const through = throughWords(ceiling);
     const cutBetween = takeOff.pieces.filter(piece => piece.part === 'bottom' && ceiling.lines.some(each => each.name === piece.line && !each.through));
@@ -82,7 +84,7 @@ function noteWords(
         ...(through && !forClient ? [`Bottoms run through ${through}${lengths.length === 0 ? '.' : `; cut between: ${few(lengths).join(', ')}.`}`] : []),
         ...cornerNote(ceiling),
         ...[across, down].filter(run => run.residue.ticks !== 0).map(run => `Rounding leaves ${f(Math.abs(run.residue.ticks))} ${run.residue.ticks < 0 ? 'too little' : 'over'} along the ${run.along === 'east-west' ? 'north' : 'west'} wall: ${RESIDUE[run.residue.place]}.`),
-        ...diagonalNotes(ceiling, show), ...measuredNotes(ceiling), ...forClient ? [] : bowNotes(ceiling, show),
+        ...diagonalNotes(ceiling, show), ...measuredNotes(ceiling), ...forClient ? [] : bowNotes(ceiling, show, bows),
         ...forClient ? [] : surveyedNotes(ceiling, takeOff),
         [standNote(ceiling), rowsNote(ceiling, show), room.job.show.value === 'millimeters' ? 'Millimeters. ' : '', 'Use the figures; do not scale.'].join(''),
     ];
@@ -150,15 +152,21 @@ function measuredNotes({ room }: Ceiling): readonly string[] {
 }
 const KNOWN_AS: Readonly<Record<string, string>> = { 'assumed': 'not measured', 'not said': 'not said how they are known' };
 
-/** Walls that are not straight or not plumb, which the plan shows straight: how far they stand in or back, and where, from their west or north ends. */
-function bowNotes({ room: { bows = {} }, walls }: Ceiling, show: Show): readonly string[] {
+/**
+ * Walls that are not straight or not plumb: how far they stand in or back, and where, from their west or north ends. Pieces are drawn as they are listed, to
+ * the strings; `bows`: how many times deeper than they are the bows are drawn, dashed.
+ */
+function bowNotes({ room: { bows = {} }, walls }: Ceiling, show: Show, times: number | undefined): readonly string[] {
     const f = (ticks: Ticks): string => figureWithUnit(Math.abs(ticks), show), way = (ticks: Ticks): string => (ticks > 0 ? 'into the room' : 'back');
-    return walls.flatMap(({ name }) => {
+    const told = walls.flatMap(({ name }) => {
         const { readings = [], lean } = bows[name] ?? {};
         const read = readings.map(({ value, place, from }) => `${f(value)} ${way(value)} at ${f(place)}${from ? ` from ${from}` : ''}`);
-        const told = [...read.length > 0 ? [few(read, 'more places', 6).join(', ')] : [], ...lean ? [`${f(lean.value)} ${way(lean.value)} under the ceiling`] : []];
-        return told.length > 0 ? [`The ${name} wall, drawn straight: ${told.join('; ')}.`] : [];
+        const all = [...read.length > 0 ? [few(read, 'more places', 6).join(', ')] : [], ...lean ? [`${f(lean.value)} ${way(lean.value)} under the ceiling`] : []];
+        return all.length > 0 ? [`The ${name} wall as found: ${all.join('; ')}.`] : [];
     });
+    if (told.length === 0) return [];
+    const deeper = times !== undefined && times > 1 ? `; dashed: its bow ${times} times as deep, not in files at true size` : '';
+    return [...told, `The heavy line is the face of a wall as found${deeper}. Pieces stand as listed, to a string from corner to corner.`];
 }
 
 /** How level the ceiling is, and how the sides hang for it. */

@@ -20,6 +20,7 @@ import { lastPart } from '../source-reference.ts';
 import { ofWay } from './balloons.ts';
 import { centerLines } from './center-lines.ts';
 import { fixtureNames, fixturesAtWalls, fixtureSymbols, placedFixtures } from './fixtures.ts';
+import { bowTimes, foundWalls } from './found-walls.ts';
 import { joistLines } from './joists.ts';
 import { bottomLabels, cofferLabels } from './labels.ts';
 import { sectionMark, spliceMarks } from './marks.ts';
@@ -48,11 +49,11 @@ export function drawPlan(ceiling: Ceiling, takeOff: TakeOff, options: SheetOptio
     const whole = framed(scale.label);
     const sections = sectionsOf(ceiling).map((each, i) => ({ ...each, sheet: sheetAfter(options.sheet ?? FIRST_SHEET, i + 1) }));
     const fixtures = placedFixtures(room.fixtures, ceiling);
-    const { forClient = false, alone = false } = options;
+    const { forClient = false, alone = false } = options, bows = bowTimes(ceiling, placed.view.pointsPerTick);
     const title = ['Reflected ceiling plan', room.title ?? room.name, room.job.title?.value].filter(Boolean).join(', ');
     return sheet({ id: options.sheet ?? FIRST_SHEET, title, description: descriptionOf(ceiling, options.forClient ? undefined : takeOff) }, paper, [
         ...drawing(planLayers(ceiling, takeOff, options, placed, sections, fixtures)), ...footOf(ceiling, options, scale, placed, area),
-        strip(planStrip(ceiling, takeOff, sections, fixtures, { hidden: placed.hiddenLines, forClient, alone }), whole.strip), whole.group,
+        strip(planStrip(ceiling, takeOff, sections, fixtures, { hidden: placed.hiddenLines, bows, forClient, alone }), whole.strip), whole.group,
         // the room's south-west corner: what lies in the room has no negative coordinates where y points north
     ], { pointsPerTick: placed.view.pointsPerTick, origin: [placed.view.left, toY(placed.view, ceiling.length)] });
 }
@@ -68,7 +69,7 @@ export function sheetAfter(sheet: string, by: number): string {
 
 /** What a plan shows, in layers from the ceiling towards the eye. */
 interface PlanLayers {
-    readonly walls: Item; readonly pieces: readonly Item[]; readonly joists: readonly Item[]; readonly lines: readonly Item[];
+    readonly walls: Item; readonly found: readonly Item[]; readonly pieces: readonly Item[]; readonly joists: readonly Item[]; readonly lines: readonly Item[];
     readonly coffers: readonly Item[];
     readonly lengths: readonly Item[];
     readonly fixtures: readonly Item[]; readonly splices: readonly Item[]; readonly marks: readonly Item[]; readonly dimensions: readonly Item[];
@@ -76,8 +77,8 @@ interface PlanLayers {
 
 function drawing(layers: PlanLayers): readonly Item[] {
     return [
-        layers.walls, ...layers.pieces, ...layers.joists, ...layers.lines, ...layers.coffers, ...layers.lengths, ...layers.fixtures, ...layers.splices,
-        ...layers.marks, ...layers.dimensions,
+        layers.walls, ...layers.pieces, ...layers.found, ...layers.joists, ...layers.lines, ...layers.coffers, ...layers.lengths, ...layers.fixtures,
+        ...layers.splices, ...layers.marks, ...layers.dimensions,
     ];
 }
 
@@ -97,12 +98,13 @@ export function planLayers(
     const numbers = cofferLabels(ceiling, view, show, claims, least);
     const lengths = bottomLabels(ceiling, takeOff.pieces.filter(piece => piece.part === 'bottom'), view, show, claims, least);
     const names = fixtureNames(fixtures, view, room, claims, least), atWalls = fixturesAtWalls(standingAtWalls(ceiling), view, room, claims, fileName, least);
+    const found = options.forClient ? [] : foundWalls(ceiling, view, room, show, claims, least);
     const marks = options.alone ? [] : sections.flatMap(({ lines, sheet }) => sectionMark(ceiling, lines[0]!, sheet, view, claims) ?? []);
     const splices = spliceMarks(ceiling, view);
     const joists = options.forClient ? null : joistLines(ceiling, view, fileName);
     const offWall = wallThickness(view.pointsPerTick) + 3;
     return {
-        walls: walls(ceiling, view, fileName),
+        walls: walls(ceiling, view, fileName), found,
         pieces: pieces(takeOff.pieces, view, { show, fileName, hidden: placed.hiddenLines }),
         joists: joists === null ? [] : [joists],
         lines, coffers: numbers, lengths, fixtures: [...symbols, ...atWalls, ...names], splices: splices === null ? [] : [splices], marks,

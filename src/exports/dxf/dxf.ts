@@ -62,7 +62,7 @@ class Drawing {
     add(items: readonly Item[], kind: Kind = SHEET_KIND): void {
         for (const item of items) {
             switch (item.kind) {
-                case 'group': this.add(item.items, kindOf(item, kind)); break;
+                case 'group': if (!item.outOfScale) this.add(item.items, kindOf(item, kind)); break;
                 case 'text': this.texts.push({ run: item, kind }); break;
                 case 'line': this.drawn.push({ item, kind, covers: this.covers.length }); break;
                 case 'polyline':

@@ -10,7 +10,7 @@ export type Kind = string;
 
 /** By the first word of a group's id. What is named nowhere belongs to the sheet. */
 const GROUP_KINDS: Readonly<Record<string, Kind>> = {
-    walls: 'WALLS', joists: 'JOISTS', line: 'CENTERS', coffer: 'COFFERS', length: 'LENGTHS', fixture: 'FIXTURES', 'fixture-name': 'FIXTURES', splices: 'SPLICES',
+    walls: 'WALLS', found: 'WALLS', joists: 'JOISTS', line: 'CENTERS', coffer: 'COFFERS', length: 'LENGTHS', fixture: 'FIXTURES', 'fixture-name': 'FIXTURES', splices: 'SPLICES',
     mark: 'SECTION_MARKS', dimensions: 'DIMENSIONS', note: 'NOTES', beyond: 'BEYOND', ceiling: 'CEILING', 'break-lines': 'BREAKS', screws: 'FASTENERS', nails: 'FASTENERS',
 };
 export const SHEET_KIND: Kind = 'SHEET';
