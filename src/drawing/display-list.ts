@@ -106,3 +106,8 @@ export function group(id: string, names: GroupNames, items: readonly Item[]): Gr
         ...(names.outOfScale === undefined ? {} : { outOfScale: true }),
     };
 }
+
+/** Every line of text in groups and beside them, in the order in which they are drawn. */
+export function textRuns(items: readonly Item[]): readonly TextRun[] {
+    return items.flatMap(item => (item.kind === 'text' ? [item] : item.kind === 'group' ? textRuns(item.items) : []));
+}

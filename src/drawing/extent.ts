@@ -72,3 +72,18 @@ export function overlap(a: Extent, b: Extent): boolean {
 export function within(inner: Extent, outer: Extent): boolean {
     return inner.left >= outer.left && inner.right <= outer.right && inner.top >= outer.top && inner.foot <= outer.foot;
 }
+
+/** Whether a straight line runs through an extent, by its stretch inside of each pair of edges; one that only touches it does not. */
+export function runsThrough([fromX, fromY]: Point, [toX, toY]: Point, { left, right, top, foot }: Extent): boolean {
+    let [first, last] = [0, 1];
+    for (const [from, to, least, most] of [[fromX, toX, left, right], [fromY, toY, top, foot]] as const) {
+        if (from === to) {
+            if (from <= least || from >= most) return false;
+            continue;
+        }
+        const [one, other] = [(least - from) / (to - from), (most - from) / (to - from)];
+        first = Math.max(first, Math.min(one, other));
+        last = Math.min(last, Math.max(one, other));
+    }
+    return first < last;
+}

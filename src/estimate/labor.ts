@@ -9,6 +9,7 @@ import { printRun } from '../quantity/print-length.ts';
 import { Rational } from '../quantity/rational.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import { closingAmong } from '../takeoff/closing/pieces.ts';
+import { counted } from '../plain/words.ts';
 import { bandSaid, closingSaid } from '../takeoff/closing/said.ts';
 import type { Joint, Part, Piece, TakeOff } from '../takeoff/model.ts';
 import type { LaborBasis, LaborLine, Missing, Phase } from './model.ts';
@@ -48,7 +49,7 @@ export function laborOf(rooms: readonly PricedRoom[], setUps: number, labor: Lab
         if (labor.firstBay) details.forEach(({ key }) => seen.add(key));
         book.slower(room, own, details);
     }
-    if (setUps > 0) book.counted(undefined, 'set-up', 'saw set-ups', 'fences and stops set', setUps, 'set-ups');
+    if (setUps > 0) book.counted(undefined, 'set-up', 'saw set-ups', SET, setUps, 'set-ups');
     return { lines: book.lines, missing: book.missing };
 }
 
@@ -88,6 +89,8 @@ export function timedWork(room: PricedRoom, labor: Labor): readonly Timed[] {
 const closingOf = kept(({ pieces, joints }: TakeOff, ceiling: Ceiling): readonly Piece[] => joints.some(({ biscuits }) => biscuits)
     ? closingAmong(ceiling, pieces, bandSaid(ceiling.room)).filter(({ onlySplice }) => !onlySplice).map(({ piece }) => piece) : []);
 
+const SET = 'fences and stops set';
+
 class Book {
     readonly lines: LaborLine[] = [];
     readonly missing: Missing[] = [];
@@ -122,7 +125,7 @@ class Book {
         }
         for (const [way, own] of grouped(closingOf(takeOff, ceiling), piece => closingSaid(piece, ceiling)?.value)) {
             const what = way === undefined ? 'closing pieces' : `closing pieces, ${way.replaceAll('-', ' ')}`, rate = closingTime(this.labor, way);
-            if (!rate) { this.lacks('labor.closing', `${own.length} ${what}`, name); continue; }
+            if (!rate) { this.lacks('labor.closing', counted(own.length, oneOf(what), what), name); continue; }
             this.write(name, 'bottoms', what, rate, { by: 'count', count: own.length, unit: 'pieces', each: rate.value });
             timed.push(...own.map(piece => ({ ...ofPiece(piece), minutes: rate.value })));
         }
@@ -153,7 +156,7 @@ class Book {
 
     counted(room: string | undefined, timed: TimedByCount, phase: Phase, what: string, count: number, unit: string): Rational | undefined {
         const rate = this.labor.byCount[timed];
-        if (!rate) { this.lacks(`labor.${BY_COUNT[timed]}`, `${count} ${what}`, room); return undefined; }
+        if (!rate) { this.lacks(`labor.${BY_COUNT[timed]}`, counted(count, oneOf(what), what), room); return undefined; }
         this.write(room, phase, what, rate, { by: 'count', count, unit, each: rate.value });
         return rate.value;
     }
@@ -171,6 +174,11 @@ class Book {
     private lacks(rate: string, of: string, room: string | undefined): void {
         this.missing.push({ rate, of, ...room !== undefined && { room }, ...this.labor.at && { at: this.labor.at } });
     }
+}
+
+/** `crossing` of `crossings`, `butt joint of bottoms` of `butt joints of bottoms`. */
+function oneOf(what: string): string {
+    return what === SET ? 'fence or stop set' : what.replace(/s(?= of |,|$)/, '');
 }
 
 const ZERO = new Rational(0);

@@ -39,6 +39,11 @@ export function driftOf(log: GaugeLog): Drift {
     return { log, slope, chance, creeps, now, worst, ...goes && { untilLook: until(LOOK), untilScrap: until(SCRAP) } };
 }
 
+/** In how many readings, 1, 10 or 100, it goes by what a caliper shows, half a thousandth of an inch: what it does in one may be less. */
+export function readingsToTell(slope: number): number {
+    return [1, 10, 100].find(readings => readings * Math.abs(slope) >= CALIPER / 2) ?? 1000;
+}
+
 function median(values: readonly number[]): number {
     const sorted = [...values].sort((a, b) => a - b), half = Math.floor(sorted.length / 2);
     return sorted.length % 2 === 1 ? sorted[half]! : (sorted[half - 1]! + sorted[half]!) / 2;

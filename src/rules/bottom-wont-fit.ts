@@ -37,8 +37,8 @@ at the worst of the tolerances given:
 
 - the tolerances of both widths. What is ripped at one fence setting (\`ripped-with\`, or \`rip ... with "fence A"\`) is off
   the same way, and that cancels: 4 1/2" in 4 1/2", both ± 1/64" from fence A, fits. Ripped at two settings, the bottom may
-  be 1/64" over and the blocking 1/64" under: 1/32" too wide at worst, 0.022" as root-sum-square (the square root of
-  1/64" squared + 1/64" squared), which is what it comes to most of the time.
+  be 1/64" over and the blocking 1/64" under: 1/32" too wide at worst, nearly 3/128" as root-sum-square (the
+  square root of 1/64" squared + 1/64" squared), which is what it comes to most of the time.
 - the paint on the bottom's two edges, at the job's \`paint-film\`. It counts where a tolerance is given, or the job gives
   \`paint-film\` itself; two edges at 0.006" are 0.012".`,
     wrong,
@@ -76,20 +76,20 @@ function checkWorstCase(known: InChannel, job: JobSettings, at: ReturnType<typeo
     const { fit, channel, width } = known, built = fitAsBuilt(fit, job), off = worstCase(fit.tolerance);
     const atWorst = built.worst.least, usual = built.usual.least;
     if (!built.paintCounts || atWorst >= 0) return;
-    const size = sizesOf(job), { fine } = size;
+    const size = sizesOf(job), { fine, told } = size;
     const causes = [...off > 0 ? [`both widths off by their full tolerance (${fine(off)} together)`] : [], `paint on its two edges (${fine(built.paint.most)})`];
     report({
         ...at, severity: 'warning', fixes: fit.tolerance.length > 1 ? [] : ripping(known, job),
         message: `The bottom is ${size(width.ticks)} wide in a channel of ${size(channel.ticks)}, which leaves ${size(fit.ticks)}: `
-            + `with ${causes.join(' and ')} it is ${fine(-atWorst)} too wide at worst, `
-            + `and as root-sum-square ${usual < 0 ? `${fine(-usual)} too wide` : `there is ${fine(usual)} to spare`}. ${remedy(known, job)}`,
+            + `with ${causes.join(' and ')} it is ${told(-atWorst)} too wide at worst, `
+            + `and as root-sum-square ${usual < 0 ? `${told(-usual)} too wide` : `there is ${told(usual)} to spare`}. ${remedy(known, job)}`,
     });
 }
 
 /** One fence setting for both widths makes their errors one; whether that is enough depends on the rest. */
 function remedy(known: InChannel, job: JobSettings): string {
     const { fit, channel, width } = known, size = sizesOf(job), off = worstCase(fit.tolerance), film = 2 * job.paintFilm.value.most;
-    const narrower = size.fine(off + film - fit.ticks), right = bottomThatFits(known, job);
+    const narrower = size.most(off + film - fit.ticks), right = bottomThatFits(known, job);
     if (fit.tolerance.length <= 1) return `Rip the bottom ${narrower} narrower${right === undefined ? '' : `: ${size(right)}`}.`;
     const together = Math.abs(worstCase(channel.tolerance) - worstCase(width.tolerance));
     if (fit.ticks - together - film >= 0) return 'Rip both at one fence setting, so that they are off together, and it fits.';

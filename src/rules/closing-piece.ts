@@ -23,7 +23,7 @@ export const closingPiece = defineRule({
     explanation: `
 A bottom moves only up into its channel, and along it. A biscuit that sticks out of the edge of one that is up already blocks
 it, unless it can be pushed back by as much. What a biscuit sticks out is its width less the depth of its slot (half of it and
-1/32"): 0.26" of a #0, 0.34" of a #10, 0.42" of a #20. With biscuits at both ends, and no room behind either, it is a
+1/32"): 17/64" of a #0, 11/32" of a #10, 27/64" of a #20. With biscuits at both ends, and no room behind either, it is a
 **closing piece**: a bottom of 48" between two that run through, with a #10 at each end, would have to be 11/16" shorter for a
 while.
 

@@ -1,6 +1,4 @@
-import { driftOf, LOOK, SCRAP, type Drift } from '../measure/drift.ts';
-import { inches } from '../quantity/rational.ts';
-import type { Ticks } from '../quantity/ticks.ts';
+import { driftOf, LOOK, readingsToTell, SCRAP, type Drift } from '../measure/drift.ts';
 import { defineRule } from './rule.ts';
 import { changed, HALL } from './support/examples.ts';
 import { sizesOf, type Sizes } from './support/words.ts';
@@ -47,11 +45,9 @@ new line of readings. A single reading over 1/64" off is told too, and over 1/32
 
 /** So many boards ahead it is more than a hint. Common practice, no source. */
 const SOON = 50;
-const CALIPERED: Ticks = inches('1/2000');
 
 function creepWords({ slope, log: { every }, untilLook, untilScrap }: Drift, what: string, size: Sizes): string {
-    // of what a caliper does not show in one reading, ten are told
-    const many = Math.abs(slope) < CALIPERED ? 10 : 1, boards = many * every, readings = many === 1 ? 'reading' : `${many} readings`;
+    const many = readingsToTell(slope), boards = many * every, readings = many === 1 ? 'reading' : `${many} readings`;
     const rate = `The ${what} creeps: ${size.fine(many * Math.abs(slope))} ${slope > 0 ? 'more' : 'less'} with every ${readings}, ${boards === 1 ? 'every board' : `${boards} boards`}.`;
     if (untilLook === undefined) return `${rate} It goes towards what it is meant to be; watch where it stops.`;
     const when = (boards: number): string => (boards === 0 ? 'now' : boards === 1 ? 'after one more board' : `after ${boards} more boards`);

@@ -27,9 +27,9 @@ half of what the blocking shrinks, since it holds the sides of the beam together
 
     opens = width x coefficient of the wood x (moisture when it goes up - moisture in the driest season) / 2
 
-A poplar bottom of 5 1/2" that goes up at 9% and dries to 4.5% leaves 5.5 x 0.00289 x 4.5 / 2 = 0.036". Over 1/32" is seen in paint. Let the
-boards lie in the heated room until a meter shows less, keep the room damper in winter, or hold the joint: glue and biscuits take
-it up as long as the boards can give.
+A poplar bottom of 5 1/2" that goes up at 9% and dries to 4.5% leaves 5.5 x 0.00289 x 4.5 / 2 = 0.036 inches, over
+1/32", which is seen in paint. Let the boards lie in the heated room until a meter shows less, keep the room
+damper in winter, or hold the joint: glue and biscuits take it up as long as the boards can give.
 
 Fiberboard moves in length too, by 0.33% at most from air of 50% to air of 80%: a long piece opens both of its ends.
 
@@ -47,7 +47,7 @@ It is looked at where \`seasons\` has \`goes-up-at\`.`,
             if (longest && shorter > 2 * MOST) {
                 report({
                     ...wordsOf(wet),
-                    message: `${nameInRoom(longest)} is of fiberboard, ${size(longest.back)} long, and gets up to ${size.fine(Math.round(shorter))} shorter by the driest season: more than ${size.fine(MOST)} at each of its ends. Fiberboard moves in length as much as in width; boards do not. Take a board, make it of shorter pieces, or keep the room damper in winter.`,
+                    message: `${nameInRoom(longest)} is of fiberboard, ${size(longest.back)} long, and gets up to ${size.most(shorter)} shorter by the driest season: more than ${size.fine(MOST)} at each of its ends. Fiberboard moves in length as much as in width; boards do not. Take a board, make it of shorter pieces, or keep the room damper in winter.`,
                 });
             }
             for (const moving of movingOf(ceiling, year)) {
@@ -57,7 +57,7 @@ It is looked at where \`seasons\` has \`goes-up-at\`.`,
                 const where = butt && butt.driest >= corner.driest ? `where bottoms stand against ${butt.at.length > 1 ? 'those' : 'that'} of ${linesNamed(butt.at)}` : `in the corners of the coffers along ${linesNamed(lines.map(({ name }) => name))}`;
                 report({
                     ...wordsOf(wet),
-                    message: `Up to ${size.fine(Math.round(opens))} will stand open ${where}, if nothing holds it: the boards go up at ${percentOf(wet.value)} and dry to ${percentOf(year.driest)}. Up to ${size.fine(MOST)} passes: `
+                    message: `Up to ${size.most(opens)} will stand open ${where}, if nothing holds it: the boards go up at ${percentOf(wet.value)} and dry to ${percentOf(year.driest)}. Up to ${size.fine(MOST)} passes: `
                         + `${better !== undefined && better > year.driest ? `let them come to ${percentOf(better)} or less first` : 'keep the room damper in winter'}.`,
                     fixes: better !== undefined && better > year.driest ? replacing(wet, percentOf(better), `Put them up at ${percentOf(better)}`) : [],
                 });

@@ -19,9 +19,9 @@ bottom is of another wood, the play between them changes over the year:
     play then = play as built + movement of the blocking - movement of the bottom
     movement  = width x coefficient of the wood x change of its moisture content (in percent)
 
-Poplar blocking of 3 1/2" goes up at 8.1% and dries to 5.4%: it gets narrower by 3.5 x 0.00289 x 2.7 = 0.027". A bottom of fiberboard gets
-narrower by 0.007" at most, and jams; in the damp season it has more play than it may. Where both are of one wood the movement
-cancels. Use one wood for both, or leave more play and let a rabbet hide it.
+Poplar blocking of 3 1/2" goes up at 8.1% and dries to 5.4%: it gets narrower by 3.5 x 0.00289 x 2.7 = 0.027 inches,
+nearly 1/32". A bottom of fiberboard gets narrower by a quarter of that at most, and jams; in the damp season it has more play than
+it may. Where both are of one wood the movement cancels. Use one wood for both, or leave more play and let a rabbet hide it.
 
 It is looked at where the room or the house says its \`seasons\`. Without \`goes-up-at\` the boards are taken to go up half way between.`,
     wrong,
@@ -39,13 +39,13 @@ It is looked at where the room or the house says its \`seasons\`. Without \`goes
                 if (!jams && !shows) continue;
                 const when = (is: number): string => (is === play.driest ? 'in the driest season' : 'in the dampest');
                 const what = [
-                    ...jams ? [`it jams ${when(least)}: ${size.fine(Math.round(-least))} too wide`] : [],
-                    ...shows ? [`its play is ${size.fine(Math.round(most))} ${when(most)}, more than the ${size.fine(gap.value.most)} allowed`] : [],
+                    ...jams ? [`it jams ${when(least)}: up to ${size.most(-least)} too wide`] : [],
+                    ...shows ? [`its play is up to ${size.most(most)} ${when(most)}, more than the ${size.fine(gap.value.most)} allowed`] : [],
                 ];
                 report({
                     ...wordsOf(bottom.stock),
                     message: `The bottom of ${linesNamed(lines.map(({ name }) => name))} is ${woodOf(stock.species?.value)}, and between the sides there is ${woodOf(inside.species?.value)}: from ${percentOf(year.driest)} to ${percentOf(year.dampest)} moisture ${what.join('; ')}. `
-                        + `Use one wood for both, or leave ${size.fine(Math.round(play.built + Math.max(0, -least)))} of play.`,
+                        + `Use one wood for both, or leave ${size.most(play.built + Math.max(0, -least))} of play.`,
                 });
             }
         },

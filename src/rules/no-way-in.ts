@@ -13,7 +13,7 @@ import { bottomsNamed } from './support/closing-words.ts';
 import { changed, HALL_WITH_BAND } from './support/examples.ts';
 import { replacing } from './support/fixes.ts';
 import { wordsOf } from './support/places.ts';
-import { sizesOf } from './support/words.ts';
+import { sizesOf, type Sizes } from './support/words.ts';
 
 const wrong = changed(HALL_WITH_BAND, 'bottom { stock poplar-1x4 }', 'bottom { stock poplar-1x4; biscuits 1 x #10; closing swung }');
 
@@ -71,8 +71,8 @@ function unsaid(lost: readonly Placing[], { room }: Ceiling) {
     };
 }
 
-function whyNot(way: Way, size: (ticks: number) => string): string {
-    return way.kind === 'open-slots' ? `slots opened to its back leave only ${size(way.leaves)} of wood under them` : 'so many kerfs have no room beside each other';
+function whyNot(way: Way, size: Sizes): string {
+    return way.kind === 'open-slots' ? `slots opened to its back leave only ${size.gap(way.leaves)} of wood under them` : 'so many kerfs have no room beside each other';
 }
 
 function wordOf(kind: Way['kind']): ClosingWord | undefined {

@@ -22,7 +22,7 @@ In the dry fit every piece of the cut list is put together as a solid, in the fo
 cut lengths, miters, hand, rabbet, width and thickness. Where it stands comes from the layout. No two may be in each other,
 except for what is planned: a press, or rounding to the tape.
 
-A side cut at 50 15/16" in a place of 50 7/8" is 1/16" too long: it bites 1/32" along its length at each end, which is 0.022"
+A side cut at 50 15/16" in a place of 50 7/8" is 1/16" too long: it bites 1/32" along its length at each end, which is a little over 1/64"
 measured square to a 45 degree miter. The depth that is reported is the least that one of the two would have to give way.
 
 Besides, the cut lengths of every row from wall to wall are added up with what stands between them: no row may be longer than its

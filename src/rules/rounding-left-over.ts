@@ -21,8 +21,8 @@ Equal pieces are cut at one stop, so all of them are rounded alike, to \`cut-to\
 leaves over in the run has to go somewhere: \`residue\` says whether the outer coffers take it, or the band, or whether the
 coffers differ by a step (\`spread\`). Where it says \`band\` and no band runs around the room, nobody takes it: that is an **error**.
 
-Three coffers in 144 1/8" are 48.042" each. Cut to eighths at 48" they leave 1/8" over, and one outer coffer is cut 1/8" wider than the
-others. Cut to sixteenths they differ by 1/16". Up to 1/16" is nothing that anybody would see; more is a
+Three coffers in 144 1/8" are a third of 1/8" over 48" each. Cut to eighths at 48" they leave 1/8" over, and one outer coffer
+is cut 1/8" wider than the others. Cut to sixteenths they differ by 1/16". Up to 1/16" is nothing that anybody would see; more is a
 **warning**. Where the coffers are of several sizes by intent, as round a lamp, a step more is not seen.
 What is short by less than a step of the tape is accepted: nobody can cut it. Too much is never accepted: a run that is longer than
 the room does not go in, so the outer coffers are cut smaller by it, and with \`residue band\` all of them are.`,

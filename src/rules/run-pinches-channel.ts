@@ -36,9 +36,9 @@ two end coffers have one miter less than the others, so they are a setting of th
 It is reported where the root-sum-square goes more than 1/32" beyond the play, or beyond the gap that is asked for: less is eased
 with a plane as the bottom goes in, or filled. Cuts within 1/64" never get there.
 
-Three coffers, two lines, t = 1/32": each channel is 0.035" narrower or wider as root-sum-square (k = 2 and 1), 3 x 1/32" / 2 =
-0.047" at worst. A bottom without play binds; with a play of 1/64" a plane sees to it. Set the stop by a test piece, so that cuts are
-within 1/64", rip the bottoms narrower, or fit the first bay dry and set the stop again.`,
+Three coffers, two lines, t = 1/32": each channel is up to 3/64" narrower or wider: as root-sum-square (k = 2 and 1) a little over
+1/32", and at worst 3 x 1/32" / 2 = 3/64". A bottom without play binds; with a play of 1/64" a plane sees to it. Set the stop by a test
+piece, so that cuts are within 1/64", rip the bottoms narrower, or fit the first bay dry and set the stop again.`,
     wrong,
     right: changed(wrong, 'cut-tolerance  1/32"', 'cut-tolerance  1/64"'),
     basis: 'Arithmetic; that the channels share the error evenly, and 1/32" eased in place: common practice, no source.',
@@ -57,16 +57,15 @@ within 1/64", rip the bottoms narrower, or fit the first bay dry and set the sto
                 const lines = pinched.length > 0 ? pinched : opened;
                 if (lines.length === 0) continue;
                 const size = sizesOf(job);
-                const figure = size.alike([t.value, worst, usual]);
                 const count = run.coffers.length;
                 const fits = lines.map(line => playOf(line.section));
                 const play = size(pinched.length > 0 ? Math.min(...fits) : Math.max(...fits));
                 report({
                     ...wordsOf(spacingSaidBy(run.spacing)),
-                    message: `Sides cut ${size.fine(t.value)}${figure(t.value) === size.fine(t.value) ? '' : ` (${figure(t.value)})`} long or short ${alongWall(run.along)} pinch or open the channels of ${linesNamed(run.lines.map(line => line.name))}: `
-                        + `${count} x ${figure(t.value)} / ${run.lines.length} = ${figure(worst)} each at worst, ${figure(usual)} as root-sum-square, `
+                    message: `Sides cut ${size.fine(t.value)} long or short ${alongWall(run.along)} pinch or open the channels of ${linesNamed(run.lines.map(line => line.name))}: `
+                        + `${count} x ${size.fine(t.value)} / ${run.lines.length} = ${size.gap(worst)} each at worst, ${size.gap(usual)} as root-sum-square, `
                         + (pinched.length > 0
-                            ? `and the bottom of ${linesNamed(lines.map(line => line.name))} has ${play} of play. Cut closer, leave it ${figure(usual)}, or fit the first bay dry and set the stop again.`
+                            ? `and the bottom of ${linesNamed(lines.map(line => line.name))} has ${play} of play. Cut closer, leave it ${size.most(usual)}, or fit the first bay dry and set the stop again.`
                             : `and the gap beside the bottom of ${linesNamed(lines.map(line => line.name))} is ${play} already. Cut closer, leave less, or fit the first bay dry and set the stop again.`),
                     related: [{ at: t.at, message: `crosscuts may be off by ${size.fine(t.value)}` }],
                 });

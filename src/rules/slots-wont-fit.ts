@@ -32,12 +32,12 @@ cuts 2 sqrt(2 R d - d²). With a depth of half the biscuit and 1/32" that is
 
 | biscuit | slot depth | slot length |
 |---|---|---|
-| #0 | 8.29 mm | 55.2 mm (2.17") |
-| #10 | 10.29 mm | 60.8 mm (2.39") |
-| #20 | 12.29 mm | 65.7 mm (2.59") |
+| #0 | 8.29 mm | 55.2 mm (2 11/64") |
+| #10 | 10.29 mm | 60.8 mm (2 25/64") |
+| #20 | 12.29 mm | 65.7 mm (2 37/64") |
 
-At each edge of the bottom, and between two slots, 3/16" of wood is needed. Two #20 in 5 1/2" leave 5.50" - 2 x 2.59" =
-0.33", which is 7/64" in each of the three places; two #10 leave 15/64". Slots that are longer than the bottom is wide come
+At each edge of the bottom, and between two slots, 3/16" of wood is needed. Two #20 in 5 1/2" leave 5 1/2" - 2 x 2 37/64" =
+11/32", which is 7/64" in each of the three places; two #10 leave 15/64". Slots that are longer than the bottom is wide come
 out at its edges: then it is an **error**. A half beam is looked at by the width
 that is left of its own bottom. A size that no biscuit is sold in, as \`2 x #99\`, is most likely a slip of the pen.`,
     wrong,
@@ -87,7 +87,7 @@ function tooMuch(bottom: Bottom, width: Ticks, job: JobSettings, named: string):
         ...wordsOf(biscuits),
         severity: margin > 0 ? 'warning' : 'error',
         message: `${margin > 0 ? `${size(roundDown(margin, STEP[job.show.value]))} is left ${places}` : 'The slots come out at the edges'}: `
-            + `${count} x ${number} takes ${count} x ${size.fine(slotLength(biscuit))} of slot in ${named === 'a bottom' ? 'a bottom of' : named} ${size(width)}${named === 'a bottom' ? '' : ' wide'}, with ${size(SLOT_MARGIN.ticks)} ${places}. `
+            + `${count} x ${number} takes ${count} x ${size.gap(slotLength(biscuit))} of slot in ${named === 'a bottom' ? 'a bottom of' : named} ${size(width)}${named === 'a bottom' ? '' : ' wide'}, with ${size(SLOT_MARGIN.ticks)} ${places}. `
             + (fitting.length ? `${fitting.join(' or ')} would fit.` : 'No biscuit fits this width: glue a block on the back of the joint.'),
         related: widthSaid ? [{ at: widthSaid.at, message: `the bottom is ${size(width)} wide` }] : [],
         fixes: fitting.flatMap((text, i) => replacing(biscuits, text, `Use ${text}`).map(fix => ({ ...fix, preferred: i === 0 }))),

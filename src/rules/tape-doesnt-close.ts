@@ -60,7 +60,7 @@ by more is not laid out.`,
                 const off = Math.abs(measured - is);
                 report({
                     at, ...severity(off),
-                    message: `With these walls${room.diagonals.length > 1 ? ' and the first diagonal' : ''} the one from ${from} to ${to} must be ${size(is)}; the tape says ${size(measured)}: ${size(off)} off. Measure again.${explained()}`,
+                    message: `With these walls${room.diagonals.length > 1 ? ' and the first diagonal' : ''} the one from ${from} to ${to} must be ${size(is)}; the tape says ${size(measured)}: ${size.off(off)} off. Measure again.${explained()}`,
                 });
             }
         },

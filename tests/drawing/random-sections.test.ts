@@ -4,7 +4,7 @@ import { sectionOf } from '../../src/ceiling/section.ts';
 import { drawSection, toSvg, type SectionContext } from '../../src/drawing/index.ts';
 import { TICKS_PER_INCH } from '../../src/quantity/ticks.ts';
 import { jobBuilder } from '../support/job-builder.ts';
-import { outside, touching } from './support/checks.ts';
+import { linesThroughWords, outside, touching } from './support/checks.ts';
 import { texts } from './support/walk.ts';
 import { readXml } from './support/xml.ts';
 import { runs } from '../support/full.ts';
@@ -51,6 +51,7 @@ test('any section is drawn with nothing on anything else, inside the border, and
         const sheet = drawSection(section, context);
         expect(touching(sheet)).toEqual([]);
         expect(outside(sheet)).toEqual([]);
+        expect(linesThroughWords(sheet)).toEqual([]);
         readXml(toSvg(sheet, { fonts: 'named' }));
         expect(drawSection(section, context)).toEqual(sheet);
         if (texts(sheet.items).some(run => run.text === 'WHAT FOLLOWS FROM THE PARTS')) full++;

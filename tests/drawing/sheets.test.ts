@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { drawSheets, type Sheet } from '../../src/drawing/index.ts';
 import { MARGIN } from '../../src/drawing/sheet/frame.ts';
-import { outside, touching } from './support/checks.ts';
+import { linesThroughWords, outside, touching } from './support/checks.ts';
 import { groups, texts } from './support/walk.ts';
 import { drawn, laid, ROOMS } from './support/rooms.ts';
 
@@ -19,6 +19,10 @@ describe.each(Object.entries(ROOMS))('%s', (_name, wishes) => {
 
     test.each(sheets.map(sheet => [sheet.id, sheet] as const))('%s: no two texts touch', (_id, sheet) => {
         expect(touching(sheet)).toEqual([]);
+    });
+
+    test.each(sheets.map(sheet => [sheet.id, sheet] as const))('%s: no leader and no line of a dimension runs through a figure or words', (_id, sheet) => {
+        expect(linesThroughWords(sheet)).toEqual([]);
     });
 
     test.each(sheets.map(sheet => [sheet.id, sheet] as const))('%s: everything stands within the border', (_id, sheet) => {

@@ -56,11 +56,11 @@ test('every part, joint, crossing and coffer takes its own time, in the order of
 });
 test('of what nobody has timed it is told how much there is', () => {
     expect(laborOf([roomOf('den')], 3, { ...NO_RATES.labor, at: at(3) }).missing.map(({ rate, of, room }) => [rate, of, room])).toEqual([
-        ['labor.layout', '1 crossings', 'den'], ['labor.panels', '1 panels', 'den'], ['labor.blocking', '1\' of blocking', 'den'], ['labor.spacers', '1 spacers', 'den'],
+        ['labor.layout', '1 crossing', 'den'], ['labor.panels', '1 panel', 'den'], ['labor.blocking', '1\' of blocking', 'den'], ['labor.spacers', '1 spacer', 'den'],
         ['labor.sides', '1\' of sides', 'den'], ['labor.cleats', '1\' of cleats', 'den'], ['labor.bottom', '1\' of bottoms', 'den'], ['labor.timber', '1\' of timbers', 'den'],
-        ['labor.molding', '1\' of moldings', 'den'], ['labor.band', '1\' of band', 'den'], ['labor.trim', '1\' of trim', 'den'], ['labor.corner', '1 corners of sides', 'den'],
-        ['labor.splice', '1 splices of sides', 'den'], ['labor.butt', '1 butt joints of bottoms', 'den'], ['labor.splice', '1 splices of bottoms', 'den'],
-        ['labor.splice', '1 splices of the band', 'den'], ['labor.splice', '1 splices of the trim', 'den'], ['labor.coffer', '2 coffers', 'den'], ['labor.set-up', '3 fences and stops set', undefined],
+        ['labor.molding', '1\' of moldings', 'den'], ['labor.band', '1\' of band', 'den'], ['labor.trim', '1\' of trim', 'den'], ['labor.corner', '1 corner of sides', 'den'],
+        ['labor.splice', '1 splice of sides', 'den'], ['labor.butt', '1 butt joint of bottoms', 'den'], ['labor.splice', '1 splice of bottoms', 'den'],
+        ['labor.splice', '1 splice of the band', 'den'], ['labor.splice', '1 splice of the trim', 'den'], ['labor.coffer', '2 coffers', 'den'], ['labor.set-up', '3 fences and stops set', undefined],
     ]);
 });
 

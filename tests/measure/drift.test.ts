@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { GaugeLog } from '../../src/job/model.ts';
-import { chanceOf, driftOf, LOOK, SCRAP } from '../../src/measure/drift.ts';
+import { chanceOf, driftOf, LOOK, readingsToTell, SCRAP } from '../../src/measure/drift.ts';
 import { runs } from '../support/full.ts';
 
 const INCH = 16256;
@@ -65,4 +65,8 @@ describe('a cutter', () => {
         // finer than any caliper
         expect(driftOf(log([0.25, 0.2502, 0.2504, 0.2506], 0.25)).creeps).toBe(false);
     });
+});
+
+test('a slow creep is told by so many readings that a caliper shows it, and never as nothing', () => {
+    expect([0.001, 0.0005, 0.0004, 0.00005, 0.00004].map(inches => readingsToTell(-inches * INCH))).toEqual([1, 1, 10, 10, 100]);
 });

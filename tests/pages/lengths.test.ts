@@ -6,7 +6,7 @@ import { readLength } from '../../src/quantity/read-length.ts';
 
 describe('lengths on a page', () => {
     test.each([
-        [`3' 6 5/8"`, [`3' 6 5⁄8"`]], [`16'`, [`16'`]], [`~5 1/2" wide`, [`~5 1⁄2"`]], [`4 × 3' 8" of 3/4" x 5 1/2"`, [`3' 8"`, `3⁄4"`, `5 1⁄2"`]], [`-1/32" and 1239.5 mm`, ['-1⁄32"', '1239.5 mm']],
+        [`3' 6 5/8"`, [`3' 6 5⁄8"`]], [`16'`, [`16'`]], [`~5 1/2" wide`, [`~5 1⁄2"`]], [`4 × 3' 8" of 3/4" x 5 1/2"`, [`3' 8"`, `3⁄4" x 5 1⁄2"`]], [`rip 5 1/2" ± 1/64", 19 mm × 140 mm`, [`5 1⁄2" ± 1⁄64"`, '19 mm × 140 mm']], [`-1/32" and 1239.5 mm`, ['-1⁄32"', '1239.5 mm']],
         [`the carpenter's 3 boards, 1/2 of them`, []], [`the 8's`, []], ['side-A-1', []],
     ])('%s', (words, lengths) => {
         expect(inStretches(words).filter(({ isLength }) => isLength).map(each => each.words)).toEqual(lengths);

@@ -8,7 +8,7 @@ import { EXAMPLES } from '../support/examples.ts';
 import { FULL } from '../support/full.ts';
 import { inTheOneBrowser } from './support/one-browser.ts';
 import { looks, PanePage } from './support/pane-page.ts';
-import { brokenLengths, overTheEdge, smallLetters } from './support/readable.ts';
+import { brokenNumbers, overTheEdge, smallLetters } from './support/readable.ts';
 
 /** Narrow beside a text, half a screen, a screen of its own. */
 const WIDTHS = [400, 900, 1600];
@@ -42,7 +42,7 @@ describe.each(rooms)('the panes of the %s', (name, path) => {
             if (kind !== 'view') expect.soft(somewhere).toBeLessThan(TOLERATED_SOMEWHERE);
         }
         expect.soft(await smallLetters(pane.page, LEAST_LETTERS)).toEqual([]);
-        expect.soft(await brokenLengths(pane.page)).toEqual([]);
+        expect.soft(await brokenNumbers(pane.page)).toEqual([]);
         expect.soft(await overTheEdge(pane.page)).toEqual([]);
         expect(pane.complaints).toEqual([]);
         await pane.close();

@@ -1,6 +1,6 @@
 import { group, line, text, type Item, type Point } from '../display-list.ts';
 import { patched } from '../patch.ts';
-import { CAP_HEIGHT } from '../text/measure-text.ts';
+import { CAP_HEIGHT, textWidth } from '../text/measure-text.ts';
 import { overhang, placeFigures, type Placed } from './place-figures.ts';
 
 /** One run of dimensions on one line: where it is ticked, in points along its direction, and the figure of each stretch. */
@@ -70,6 +70,15 @@ function figureItems(laid: LaidString, placed: Placed, at: number, point: (along
     const flag = placed.anchor === 'start';
     const end = outward ? baseline - (flag ? size * CAP_HEIGHT : -1) : baseline - (flag ? 0 : size * CAP_HEIGHT + 1);
     return [line(point(alongOf(placed.leader), at), point(alongOf(placed.leader), end), 'dimension'), ...patched(run, 'paper')];
+}
+
+/** Whether a figure of the string stands at this place along it, where a line that comes from the drawing would run through it. */
+export function standsAt({ edge, placed, size }: LaidString, stop: number): boolean {
+    const [at] = inReadingOrder([stop], edge), air = 1.2;
+    return placed.some(figure => {
+        const width = textWidth(figure.text, size), from = figure.at - (figure.anchor === 'start' ? 0 : figure.anchor === 'middle' ? width / 2 : width);
+        return at! > from - air && at! < from + width + air;
+    });
 }
 
 function inReadingOrder(stops: readonly number[], edge: Edge): readonly number[] {

@@ -1,5 +1,5 @@
 import type { Item } from '../display-list.ts';
-import { drawString, layString, type DimensionString, type Edge, type LaidString } from './dimension-string.ts';
+import { drawString, layString, standsAt, type DimensionString, type Edge, type LaidString } from './dimension-string.ts';
 
 /** Strings beside each other on one edge of a drawing, the finest innermost. */
 export interface Stack {
@@ -49,13 +49,16 @@ function firstThatSuits(edge: Edge, variants: readonly DimensionString[], sizes:
 /**
  * @param edgeAt the drawing's edge: a y at the top and the foot, an x at the sides.
  * @param off how far off that edge extension lines begin: past the walls of a plan.
- * The outermost stops run from the drawing to every line; the others begin outside the string before, clear of its figures.
+ * The outermost stops run from the drawing to every line, but for figures that they would run through; the others begin outside the string before, clear of
+ * its figures.
  */
 export function drawStack(stack: Stack, edgeAt: number, off = 3): readonly Item[] {
     return stack.strings.map((string, i) => {
         const sign = string.edge === 'top' || string.edge === 'left' ? -1 : 1;
-        const begin = i === 0 ? off : stack.lines[i - 1]! + stack.strings[i - 1]!.outer + CLEAR_OF_FIGURES;
+        const outside = (of: number) => (of < 0 ? off : stack.lines[of]! + stack.strings[of]!.outer + CLEAR_OF_FIGURES);
         const last = string.string.stops.length - 1;
-        return drawString(string, edgeAt + sign * stack.lines[i]!, string.string.stops.map((_, n) => edgeAt + sign * (n === 0 || n === last ? off : begin)));
+        const inTheWay = (stop: number) => stack.strings.slice(0, i).findLastIndex(before => standsAt(before, stop));
+        const begins = string.string.stops.map((stop, n) => outside(n === 0 || n === last ? inTheWay(stop) : i - 1));
+        return drawString(string, edgeAt + sign * stack.lines[i]!, begins.map(begin => edgeAt + sign * begin));
     });
 }

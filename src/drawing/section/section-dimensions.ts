@@ -8,6 +8,8 @@ import { faceAt, sideAt, type Hand, type SectionShape, type SideShape } from './
 const SIZE = 9.2;
 /** From the break lines, or from the underside, to the nearest string. */
 const CLEAR = 16;
+/** The same at the right, where figures stand between the break line and their string: clear of its zigzag. */
+const CLEAR_RIGHT = 20;
 
 /** Strings left, right and below, laid for a scale; `at` gives a tick's place on the sheet. */
 export function sectionDimensions(
@@ -48,7 +50,7 @@ export function sectionDimensions(
     const some = (strings: readonly (readonly DimensionString[])[]) => strings.filter(variants => variants.length > 0);
     return {
         left: layStack('left', some(left), SIZE, CLEAR),
-        right: rightString.length > 0 ? layStack('right', [rightString], SIZE, CLEAR) : null,
+        right: rightString.length > 0 ? layStack('right', [rightString], SIZE, CLEAR_RIGHT) : null,
         foot: layStack('foot', some([underside, ...bottomOnly, level('width', 'Width of the beam', widest)]), SIZE, CLEAR),
     };
 }

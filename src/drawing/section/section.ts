@@ -71,16 +71,15 @@ function drawing(section: Section, shape: SectionShape, context: SectionContext,
     const { view, strings, notes, stringsFrom, foot: breakFoot } = placed;
     const { inside, beside, size, hollow, pitch } = notesOf(section, shape, context, placed);
     const spacerFoot = shape.spacer === null ? hollow : down(view, shape.blocking.thickness + shape.spacer.height);
+    const right = strings.right === null ? [] : drawStack(strings.right, view.right);
+    const dimensions = [...drawStack(strings.left, view.left), ...right, ...drawStack(strings.foot, stringsFrom)];
     return [
         beyond(shape, view, { crossed: context.crossed, bandEdge: context.bandEdge ?? null }),
         ...ceilingAbove(view, aboveOf(context.covering, shape.panel), breakFoot),
         ...wood(shape, view, namingFor(section.profile, context)),
         ...fasteners(section.profile, shape, view),
-        // before the dimensions, whose figures interrupt the leaders that run through them
-        ...(notesBeside ? noteColumn(beside.filter(note => note.spots.length > 0), notes) : []),
-        ...drawStack(strings.left, view.left),
-        ...(strings.right === null ? [] : drawStack(strings.right, view.right)),
-        ...drawStack(strings.foot, stringsFrom),
+        ...(notesBeside ? noteColumn(beside.filter(note => note.spots.length > 0), notes, dimensions) : []),
+        ...dimensions,
         ...inside.map((note, i) => noteInside(note, view.middle, hollow + pitch * i, pitch, size, y => (y < spacerFoot ? 'wash' : 'paper'))),
     ];
 }

@@ -43,7 +43,7 @@ export function wallSection(along: AlongWalls, beams: Section | undefined, conte
 
 function drawing(along: AlongWalls, shape: WallShape, beams: Section | undefined, context: SectionContext,
     { view, left, foot, stringsFrom, breakFoot, notes }: PlacedWall, notesBeside: boolean): readonly Item[] {
-    const end = view.right;
+    const end = view.right, dimensions = [...drawStack(left, view.left), ...drawStack(foot, stringsFrom)];
     const seen = shape.beams !== undefined
         && shape.beams > 0 ? [line([view.middle + Math.min(shape.face, shape.reach) * view.pointsPerTick, down(view, shape.beams)],
         [end, down(view, shape.beams)], 'beyond')] : [];
@@ -53,8 +53,8 @@ function drawing(along: AlongWalls, shape: WallShape, beams: Section | undefined
         wall(view, breakFoot),
         ...scribed(shape, view),
         ...shape.parts.map(part => piece(part, view, context)),
-        ...notesBeside ? noteColumn(wallNotes(along, shape, beams, context, view).filter(note => note.spots.length > 0), notes) : [],
-        ...drawStack(left, view.left), ...drawStack(foot, stringsFrom),
+        ...notesBeside ? noteColumn(wallNotes(along, shape, beams, context, view).filter(note => note.spots.length > 0), notes, dimensions) : [],
+        ...dimensions,
     ];
 }
 

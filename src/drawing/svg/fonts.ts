@@ -2,7 +2,7 @@ import latin400 from '@fontsource/barlow-semi-condensed/files/barlow-semi-conden
 import latin600 from '@fontsource/barlow-semi-condensed/files/barlow-semi-condensed-latin-600-normal.woff2';
 import extended400 from '@fontsource/barlow-semi-condensed/files/barlow-semi-condensed-latin-ext-400-normal.woff2';
 import extended600 from '@fontsource/barlow-semi-condensed/files/barlow-semi-condensed-latin-ext-600-normal.woff2';
-import type { Item, Sheet, TextRun, Weight } from '../display-list.ts';
+import { textRuns, type Sheet, type Weight } from '../display-list.ts';
 import { FONT_FAMILY } from './style-sheet.ts';
 
 const LATIN: Readonly<Record<Weight, string>> = { 400: latin400, 600: latin600 };
@@ -25,8 +25,4 @@ export function fontFaces(sheet: Sheet): string {
 
 function fontFace(weight: Weight, base64: string, range: string): string {
     return `@font-face{font-family:'${FONT_FAMILY}';font-weight:${weight};src:url(data:font/woff2;base64,${base64}) format('woff2')${range}}`;
-}
-
-function textRuns(items: readonly Item[]): readonly TextRun[] {
-    return items.flatMap(item => (item.kind === 'text' ? [item] : item.kind === 'group' ? textRuns(item.items) : []));
 }

@@ -9,7 +9,7 @@ import { minus, rootSumSquare, worstCase } from '../../quantity/tolerance.ts';
 import type { Source } from '../../provenance/source.ts';
 import type { Ticks } from '../../quantity/ticks.ts';
 import { GAP_SHOWS } from '../../rules/bottom-gap-shows.ts';
-import { sizesOf } from '../../rules/support/words.ts';
+import { sizesOf, type Sizes } from '../../rules/support/words.ts';
 import { t } from '../shared/words.ts';
 
 /** A figure that shows what tolerances do, and what it is made from. */
@@ -25,7 +25,7 @@ export interface Reason { readonly words: string; readonly at?: Source }
 
 /** Lengths finer than the tape too. */
 export function fineSizes(job: JobSettings): (ticks: number) => string {
-    return sizesOf(job).fine;
+    return sizesOf(job).told;
 }
 
 /** The bottom between the sides: where it jams, and where the gap shows. */
@@ -52,7 +52,7 @@ export function fitCase(section: Section, job: JobSettings): ToleranceCase | und
                 : [{ kind: 'worst', words: t('at worst'), ...worst, figures: figures(worst) }, { kind: 'usual', words: t('root-sum-square'), ...usual, figures: figures(usual) }],
             zones: fitZones(gap),
         },
-        ...verdict(worst, gap, f, isSame), reasons,
+        ...verdict(worst, gap, sizesOf(job), isSame), reasons,
     };
 }
 
@@ -77,11 +77,11 @@ export function fitZones(gap: { readonly least: Ticks; readonly most: Ticks }): 
     ].filter(zone => zone.to > zone.from);
 }
 
-function verdict(worst: { least: number; most: number }, gap: { least: number; most: number }, f: (ticks: number) => string, isSame: boolean): Pick<ToleranceCase, 'verdict' | 'isWrong'> {
+function verdict(worst: { least: number; most: number }, gap: { least: number; most: number }, { told: f, most: upTo }: Sizes, isSame: boolean): Pick<ToleranceCase, 'verdict' | 'isWrong'> {
     const words = [
         ...worst.least < 0 ? [isSame ? t('It jams: it is {0} too wide.', f(-worst.least)) : t('At worst it jams: it is {0} too wide.', f(-worst.least))] : [],
-        ...worst.most > Math.max(gap.most, GAP_SHOWS) ? [t('The gap shows: up to {0} in all, {1} a side.', f(worst.most), f(worst.most / 2))]
-            : worst.most > gap.most ? [t('The gap may reach {0} in all, more than the {1} that is asked for.', f(worst.most), f(gap.most))] : [],
+        ...worst.most > Math.max(gap.most, GAP_SHOWS) ? [t('The gap shows: up to {0} in all, {1} a side.', upTo(worst.most), upTo(worst.most / 2))]
+            : worst.most > gap.most ? [t('The gap may reach {0} in all, more than the {1} that is asked for.', upTo(worst.most), f(gap.most))] : [],
     ];
     if (words.length > 0) return { verdict: words.join(' '), isWrong: true };
     if (worst.least === 0) return { verdict: isSame ? t('It just goes in, without any play, and no gap shows.') : t('Even at worst it just goes in, and no gap shows.'), isWrong: false };

@@ -1,7 +1,9 @@
-/** A length as src/quantity prints it, of feet and inches or of millimeters, where no word or figure runs into it. */
-const LENGTH = /(?<![\w'".\u2044])[~-]?(?:\d+'(?!\w)(?: (?:\d+ )?\d+(?:\/\d+)?")?|(?:\d+ )?\d+(?:\/\d+)?"|\d+(?:\.\d+)? mm\b)/g;
+/** A length as src/quantity prints it, of feet and inches or of millimeters. */
+const ONE = String.raw`[~-]?(?:\d+'(?!\w)(?: (?:\d+ )?\d+(?:\/\d+)?")?|(?:\d+ )?\d+(?:\/\d+)?"|\d+(?:\.\d+)? mm\b)`;
+/** A length where no word or figure runs into it, with those that it makes one figure with: `3/4" x 5 1/2"`, `5 1/2" ± 1/64"`. */
+const LENGTH = new RegExp(String.raw`(?<![\w'".\u2044])${ONE}(?: [x×±] ${ONE})*`, 'g');
 
-/** A stretch of words: a length, with its fraction as it is set, or what stands between lengths. */
+/** A stretch of words: a length or a size of several, with fractions as they are set, or what stands between lengths. */
 interface Stretch { readonly words: string; readonly isLength: boolean }
 
 /**
@@ -13,7 +15,7 @@ export function inStretches(words: string): readonly Stretch[] {
     let from = 0;
     for (const { 0: length, index } of words.matchAll(LENGTH)) {
         if (index > from) stretches.push({ words: words.slice(from, index), isLength: false });
-        stretches.push({ words: length.replace(/(?<=\d)\/(?=\d)/, '\u2044'), isLength: true });
+        stretches.push({ words: length.replace(/(?<=\d)\/(?=\d)/g, '\u2044'), isLength: true });
         from = index + length.length;
     }
     if (from < words.length) stretches.push({ words: words.slice(from), isLength: false });

@@ -2,7 +2,7 @@ import type { JobSettings } from '../../job/model.ts';
 import { PASSES } from '../../cutting/at-bench.ts';
 import type { BoardAtBench } from '../../measure/bench.ts';
 import { piecesWords, recutWords, spoilsWords } from '../../measure/bench-words.ts';
-import { LOOK, SCRAP, type Drift } from '../../measure/drift.ts';
+import { LOOK, readingsToTell, SCRAP, type Drift } from '../../measure/drift.ts';
 import { sizesOf, type Sizes } from '../../rules/support/words.ts';
 import { titleOf, type House, type RoomPieces } from '../house.ts';
 import type { Leaf, LeafSection } from '../leaf.ts';
@@ -47,9 +47,9 @@ function boardRow(one: BoardAtBench, size: Sizes): string[] {
 }
 
 function driftRow({ log, creeps, slope, untilLook, untilScrap }: Drift, size: Sizes): string[] {
-    const when = (boards: number | undefined): string => (boards === undefined ? '' : boards === 0 ? 'now' : `after ${boards} more`);
+    const when = (boards: number | undefined): string => (boards === undefined ? '' : boards === 0 ? 'now' : `after ${boards} more`), many = readingsToTell(slope);
     return [
         log.of ?? 'a cut', size.fine(log.meant.value), log.readings.map(reading => size.fine(reading)).join(', '),
-        creeps ? `${size.fine(Math.abs(slope))} ${slope > 0 ? 'more' : 'less'} a reading` : 'no trend', when(untilLook), when(untilScrap),
+        creeps ? `${size.fine(many * Math.abs(slope))} ${slope > 0 ? 'more' : 'less'} ${many === 1 ? 'a reading' : `in ${many} readings`}` : 'no trend', when(untilLook), when(untilScrap),
     ];
 }

@@ -28,7 +28,7 @@ function sectionsOf({ room }: RoomPieces, seasons: RoomSeasons | undefined, job:
     const heading = `room ${room.name}`;
     if (!seasons) return [{ heading, words: ['Nothing is said of its seasons: `seasons` in the room or in the job.'] }];
     const { year, moving, woods, unknown, startAtMost } = seasons, { said, driest, dampest, middle } = year, size = sizesOf(job);
-    const f = (ticks: number): string => size.fine(Math.round(ticks));
+    const f = (ticks: number): string => size.told(ticks);
     const rows = moving.flatMap(({ lines, play, butt, corner, alike }) => {
         const of = linesNamed(lines.map(({ name }) => name));
         return [

@@ -14,8 +14,13 @@ export interface Sizes {
     off(ticks: number): string;
     /** How far a joint stands open or is too tight, which is told by eye and not by a caliper: at the nearest 64th, `~3/64"`, and never nothing. */
     gap(ticks: number): string;
-    /** Figures that stand in one sum: all as `fine`, or all with decimals where one of them is on no tape. */
-    alike(figures: readonly number[]): (ticks: number) => string;
+    /**
+     * What was worked out and may be finer than a 64th: at the nearest 64th, `~3/64"`. Less than one is told by its thousandths, `0.012"`, since no tape has
+     * a mark for it and who measures it has a gauge in hand, as for a film of paint.
+     */
+    told(ticks: number): string;
+    /** The most that something may come to: where a rule has no mark for it, at the next 64th above, `3/64"` of 0.036"; behind "up to" and "at most". */
+    most(ticks: number): string;
 }
 
 /** Thicknesses, widths and gaps: a caliper reads them where the tape has no mark, and what is wrong with them is often less than its step. */
@@ -35,14 +40,16 @@ export function sizesOf(job: JobSettings): Sizes {
         if (isOnRule(ticks, show) || Math.abs(ticks) === HAIR) return printIn(ticks, show);
         return show === 'millimeters' ? `${shortest(ticks / TICKS_PER_MM, 2)} mm` : `${shortest(ticks / TICKS_PER_INCH, 3)}"`;
     };
-    const alike = (figures: readonly number[]): ((ticks: number) => string) => {
-        const onTape = show === 'millimeters' || figures.every(ticks => isOnRule(ticks, show));
-        return onTape ? fine : ticks => `${shortest(ticks / TICKS_PER_INCH, 4)}"`;
-    };
     const step = job.cutTo.value, off = (ticks: number): string => print(isOnRule(ticks, show) ? ticks : Math.ceil(ticks / step) * step);
     const gap = (ticks: number): string => (show === 'millimeters' || isOnRule(ticks, show) ? fine(ticks)
         : `~${printIn(Math.max(1, Math.round(ticks / SIXTY_FOURTH)) * SIXTY_FOURTH, show)}`);
-    return Object.assign(print, { fine, alike, off, gap });
+    const told = (ticks: number): string => {
+        const size = Math.abs(ticks);
+        if (size < SIXTY_FOURTH || show === 'millimeters' || isOnRule(ticks, show)) return fine(Math.round(ticks));
+        return `~${printIn(Math.sign(ticks) * Math.round(size / SIXTY_FOURTH) * SIXTY_FOURTH, show)}`;
+    };
+    const most = (ticks: number): string => (show === 'millimeters' ? fine(ticks) : printIn(Math.ceil(ticks / SIXTY_FOURTH) * SIXTY_FOURTH, show));
+    return Object.assign(print, { fine, off, gap, told, most });
 }
 
 /** `line 2`, `lines 1, 2 and 3`. */

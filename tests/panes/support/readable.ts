@@ -15,9 +15,38 @@ export function smallLetters(page: Page, least: number): Promise<string[]> {
     }, least);
 }
 
-/** Lengths that a line ends within. */
-export function brokenLengths(page: Page): Promise<string[]> {
-    return page.evaluate(() => [...document.querySelectorAll('.len')].filter(element => element.checkVisibility() && element.getClientRects().length > 1).map(element => element.textContent ?? ''));
+/** Lengths, sizes, amounts and what else is a number with its unit or its other half, that a line ends within: by where their letters stand. */
+export function brokenNumbers(page: Page): Promise<string[]> {
+    return page.evaluate(() => {
+        const fraction = String.raw`(?:\d+ )?\d+[\u2044/]\d+`, length = String.raw`(?:\d+' (?:${fraction}|\d+)"|\d+'|(?:${fraction}|\d+)"|\d+(?:\.\d+)? mm\b)`;
+        const number = new RegExp(String.raw`${length}(?: [x×±] ${length})*|${fraction}|[\d,]+(?:\.\d+)?(?: (?:h|min|lb|kg|USD|EUR)\b| ?%)`, 'g');
+        const blocks = [...document.body.querySelectorAll('*')].filter(element => !(element instanceof SVGElement) && !element.matches('script,style,option,code,input,textarea') && getComputedStyle(element).display !== 'inline'
+            && element.closest('.unseen') === null && element.checkVisibility());
+        return blocks.flatMap(block => {
+            // its own text with what stands in line with it, each letter with the node that it comes from
+            const letters: (readonly [Text, number])[] = [];
+            let words = '';
+            const walk = (element: Node): void => {
+                for (const node of element.childNodes) {
+                    if (node instanceof Text) {
+                        for (let i = 0; i < node.data.length; i++) letters.push([node, i]);
+                        words += node.data.replace(/\s/g, ' ');
+                    } else if (node instanceof HTMLElement && getComputedStyle(node).display === 'inline') walk(node);
+                    else if (node instanceof Element) { letters.push([document.createTextNode('|'), 0]); words += '|'; }
+                }
+            };
+            walk(block);
+            return [...words.matchAll(number)].filter(found => {
+                const tops = letters.slice(found.index, found.index + found[0].length).filter(([node]) => node.data.trim() !== '').flatMap(([node, at]) => {
+                    const range = document.createRange();
+                    range.setStart(node, at);
+                    range.setEnd(node, at + 1);
+                    return [...range.getClientRects()].map(({ top, bottom }) => (top + bottom) / 2);
+                });
+                return Math.max(...tops) - Math.min(...tops) > 9;
+            }).map(found => found[0]);
+        });
+    });
 }
 
 /** What sticks out of the pane sideways, where nothing scrolls it into sight. */
