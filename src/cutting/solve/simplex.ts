@@ -21,9 +21,14 @@ export class Simplex {
     private readonly basis: Int32Array;
     private readonly held: Float64Array;
     private readonly costs: Float64Array;
-    private readonly columns: SimplexColumn[] = [];
+    /** The columns one after the other, in plain numbers: they are gone through for every pivot. Column j's entries lie from starts[j] on. */
+    private readonly starts = [0];
+    private readonly rows: number[] = [];
+    private readonly entries: number[] = [];
+    private readonly columnCosts: number[] = [];
     private readonly isBasic: boolean[] = [];
     private readonly duals: Float64Array;
+    private readonly along: Float64Array;
 
     /** @param leftOut what a piece costs that is not cut: more than any board, or it would be cheaper to leave it out */
     constructor(private readonly wanted: readonly number[], available: readonly number[], private readonly leftOut: number, private readonly effort: Effort) {
@@ -33,24 +38,29 @@ export class Simplex {
         this.held = Float64Array.from(limits);
         this.costs = Float64Array.from(limits, (_, r) => (r < wanted.length ? leftOut : 0));
         this.duals = new Float64Array(length);
+        this.along = new Float64Array(length);
     }
 
-    add(column: SimplexColumn): void {
-        this.columns.push(column);
+    add({ cost, entries }: SimplexColumn): void {
+        for (const [row, value] of entries) {
+            this.rows.push(row);
+            this.entries.push(value);
+        }
+        this.starts.push(this.rows.length);
+        this.columnCosts.push(cost);
         this.isBasic.push(false);
     }
 
     solve(mostPivots: number): SimplexAnswer {
-        const { duals, columns, isBasic } = this, rows = duals.length;
+        const { duals, starts, rows: rowOf, entries, columnCosts, isBasic } = this, rows = duals.length, columns = columnCosts.length;
         this.price();
         let pivots = 0;
         for (; pivots < mostPivots; pivots++) {
             let entering = -1, least = -HAIR * this.leftOut, surplus = -1;
-            for (let j = 0; j < columns.length; j++) {
+            for (let j = 0; j < columns; j++) {
                 if (isBasic[j]) continue;
-                const { cost, entries } = columns[j]!;
-                let reduced = cost;
-                for (const [row, value] of entries) reduced -= duals[row]! * value;
+                let reduced = columnCosts[j]!;
+                for (let e = starts[j]!; e < starts[j + 1]!; e++) reduced -= duals[rowOf[e]!]! * entries[e]!;
                 if (reduced < least) { least = reduced; entering = j; }
             }
             // more cut than is wanted: worth it where a piece would be worth less than nothing; or more boards of a kind left
@@ -60,11 +70,12 @@ export class Simplex {
             }
             const isSurplus = surplus >= 0 && entering < 0;
             if (!isSurplus && entering < 0) break;
-            const column = isSurplus ? { cost: 0, entries: [[surplus, surplus < this.wanted.length ? -1 : 1] as const] } : columns[entering]!;
-            if (!this.pivot(column, isSurplus ? SURPLUS - surplus : entering)) break;
+            if (isSurplus) this.along.forEach((_, r, along) => { along[r] = (surplus < this.wanted.length ? -1 : 1) * this.inverse[r]![surplus]!; });
+            else this.follow(entering);
+            if (!this.pivot(least, isSurplus ? 0 : columnCosts[entering]!, isSurplus ? SURPLUS - surplus : entering)) break;
         }
-        this.effort.spent += STEPS.pass / 20 + pivots * (rows * rows * STEPS.cell + columns.length * STEPS.look / 20);
-        const values = new Float64Array(columns.length);
+        this.effort.spent += STEPS.pass / 20 + pivots * (rows * rows * STEPS.cell + columns * STEPS.look / 20);
+        const values = new Float64Array(columns);
         for (let r = 0; r < rows; r++) if (this.basis[r]! >= 0) values[this.basis[r]!] = Math.max(0, this.held[r]!);
         return { values, duals: duals.slice() };
     }
@@ -80,16 +91,23 @@ export class Simplex {
         }
     }
 
-    /** False where nothing has to leave the basis for it. */
-    private pivot({ cost, entries }: SimplexColumn, name: number): boolean {
-        const { inverse, held, basis, costs, duals } = this, rows = held.length;
-        const along = new Float64Array(rows);
-        for (let r = 0; r < rows; r++) {
+    /** How the basis changes with each of a column. */
+    private follow(column: number): void {
+        const { inverse, along, starts, rows, entries } = this, from = starts[column]!, to = starts[column + 1]!;
+        for (let r = 0; r < along.length; r++) {
             const row = inverse[r]!;
             let sum = 0;
-            for (const [i, value] of entries) sum += row[i]! * value;
+            for (let e = from; e < to; e++) sum += row[rows[e]!]! * entries[e]!;
             along[r] = sum;
         }
+    }
+
+    /**
+     * Takes into the basis what changes it by `along`. False where nothing has to leave for it.
+     * @param reduced what each of it changes the cost by
+     */
+    private pivot(reduced: number, cost: number, name: number): boolean {
+        const { inverse, held, basis, costs, duals, along } = this, rows = held.length;
         let leaving = -1, least = Infinity;
         for (let r = 0; r < rows; r++) {
             if (!(along[r]! > 1e-9)) continue;
@@ -98,8 +116,6 @@ export class Simplex {
             if (ratio < least - 1e-12 || (ratio <= least + 1e-12 && along[r]! > along[leaving]!)) { least = Math.min(least, ratio); leaving = r; }
         }
         if (leaving < 0) return false;
-        let reduced = cost;
-        for (const [i, value] of entries) reduced -= duals[i]! * value;
         const own = inverse[leaving]!, by = along[leaving]!;
         for (let i = 0; i < rows; i++) own[i]! /= by;
         held[leaving] = Math.max(0, held[leaving]! / by);
