@@ -15,7 +15,7 @@ export function solverBy(highs: Highs): LinearSolver {
                     // what they find is found before, by dives
                     mip_heuristic_run_feasibility_jump: false, mip_heuristic_run_rins: false, mip_heuristic_run_rens: false,
                 });
-                const spent = (pivots: number): number => before + pivots * (PIVOT + rows.length + columns.length);
+                const spent = (pivots: number): number => before + pivots * (PIVOT + (rows.length + columns.length) / 2);
                 let isOver = false;
                 // asked between the parts of the search, always at the same places
                 model.run({ [highs.constants.callbackType.mipInterrupt](event) {
@@ -42,9 +42,9 @@ export function solverBy(highs: Highs): LinearSolver {
 function stepsToBegin(columns: readonly LinearColumn[]): number {
     return STARTED + 0.14 * columns.length ** 2;
 }
-const STARTED = 12_000;
+const STARTED = 30_000;
 /** And each pivot, besides what it takes by the program's size: cuts are looked for, and branches gone through, about as often. */
-const PIVOT = 1500;
+const PIVOT = 1200;
 const OPTIMAL = 7;
 const INFEASIBLE = 8;
 const FEASIBLE = 2;

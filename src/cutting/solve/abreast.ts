@@ -55,7 +55,7 @@ export class Abreast {
                     const worth = together[room - lot.size]! + value;
                     if (worth > together[room]!) together[room] = worth;
                 }
-                this.effort.spent += 1.5 * (total - lot.size) * STEPS.cell;
+                this.effort.spent += 2.5 * (total - lot.size) * STEPS.cell;
             }
         }
         upTo(Infinity);

@@ -22,7 +22,7 @@ export class Effort {
  */
 export const STEPS = {
     /** A linear program that is set up, solved, its columns, one that is new, and a pivot, by itself and by what the program is large. */
-    program: 2500, solution: 850, column: 2.5, newColumn: 15, pivot: 56, pivotEach: 0.18, limited: 50,
+    program: 2500, solution: 850, column: 2.5, newColumn: 22, pivot: 75, pivotEach: 0.12, limited: 50,
     /** A pass over what pieces and boards are worth, beside that of each piece. */
     pass: 200,
     /** A cell of a table, and of one whose contents can be told. */

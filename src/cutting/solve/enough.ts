@@ -53,7 +53,7 @@ export class Enough {
         const used = this.limits.map((limit, j) => ({ ...limit, times: BigInt(Math.max(0, Math.round(times[j]! * FINE))) })).filter(each => each.times > 0n);
         // all limits to one scale: each is a power of two
         const scale = Math.max(1, ...used.map(each => each.scale)), unit = BigInt(FINE) * BigInt(scale);
-        this.effort.spent += (used.length + 1) * this.costs.length * STEPS.look;
+        this.effort.spent += 2.5 * (used.length + 1) * this.costs.length * STEPS.look;
         const sum = (of: (limit: Limit) => number): bigint =>
             used.reduce((total, limit) => total + limit.times * BigInt(of(limit)) * BigInt(scale / limit.scale), 0n);
         const bound = this.costs.reduce((total, cost, k) => {

@@ -101,9 +101,9 @@ export class Listing {
             const value = this.values[i]! * count;
             for (let room = this.width - 1; room >= size; room--) row[room] = Math.max(row[room]!, row[room - size]! + value);
             left -= count;
-            this.effort.spent += this.width * STEPS.cell;
+            this.effort.spent += 2 * this.width * STEPS.cell;
         }
-        this.effort.spent += this.width * STEPS.cell;
+        this.effort.spent += 2 * this.width * STEPS.cell;
         return row;
     }
 }

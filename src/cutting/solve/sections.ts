@@ -187,7 +187,7 @@ export class Family {
             let worth = 0;
             this.places.first.forEach((size, p) => {
                 if (size > longest) return;
-                work += 0.3 + group.length * this.widths.length * STEPS.placed;
+                work += 0.5 + 1.5 * group.length * this.widths.length * STEPS.placed;
                 const [ripped, ripping] = isBound ? [this.atMost(lanes, size), group[0]!] : this.bestAt(p, group);
                 const value = ripped + worthOfSection(sections, Math.max(this.places.last[p]!, this.shortest));
                 if (!(value > worth)) return;
