@@ -19,6 +19,11 @@ export function leastKnown<One extends { readonly known: Known }>(all: readonly 
 /** How a dimension is known, when and by whom, as far as it is said. Of what has a day or was found on site `measured` stands, and is not `said`. */
 export interface Recorded { readonly status?: Given<Status>; readonly on?: string; readonly by?: string }
 
+/** How it is known, when and by whom; `unsaid` of what says nothing. */
+export function knownOf({ status, on, by }: Recorded = {}): { readonly known: Known } & Omit<Recorded, 'status'> {
+    return { known: status?.value ?? 'unsaid', ...on && { on }, ...by && { by } };
+}
+
 /** Whether a dimension is known at least so well. */
 export function isAsGood(status: Status | undefined, least: Status): boolean {
     return status !== undefined && STATUSES.indexOf(status) >= STATUSES.indexOf(least);
@@ -32,5 +37,5 @@ export function knownWords({ known, on, by }: { readonly known: Known } & Omit<R
 
 /** The same of what says of itself how it is known, or when or by whom; empty where it says nothing. */
 export function recordWords({ status, on, by }: Recorded): string {
-    return status?.said || on || by ? knownWords({ known: status?.value ?? 'unsaid', ...on && { on }, ...by && { by } }) : '';
+    return status?.said || on || by ? knownWords(knownOf({ ...status && { status }, ...on && { on }, ...by && { by } })) : '';
 }

@@ -1,6 +1,7 @@
 import { endsNamed, isForward, type ShapedWall } from '../ceiling/shape.ts';
 import type { Band, Ceiling, HalfBeam } from '../ceiling/model.ts';
 import type { WallBow } from '../job/model.ts';
+import { knownOf, knownWords } from '../job/status.ts';
 import { stretchesOver, type DeepStretch } from '../plane/stretches.ts';
 import type { Point } from '../plane/point.ts';
 import { inches } from '../quantity/rational.ts';
@@ -21,8 +22,8 @@ export interface BowedWall {
     readonly wall: ShapedWall;
     readonly bow: WallBow;
     readonly runs: Band | HalfBeam | null;
-    /** How far it stands into the room at band height, from corner to corner; straight between. */
-    readonly profile: readonly { readonly along: number; readonly into: number }[];
+    /** How far it stands into the room at band height, from corner to corner; straight between. With what was read there, where anything was. */
+    readonly profile: readonly { readonly along: number; readonly into: number; readonly reading?: WallBow['readings'][number] }[];
     /** How much farther into the room all of it stands, and what runs along it too; less than nothing farther back, 0 where some of it stands as measured. */
     readonly moved: Ticks;
     /** What is left on the edge of a half beam's bottom to be scribed away. */
@@ -62,13 +63,19 @@ export function bowedWalls(ceiling: Ceiling, pieces: readonly Piece[]): BowedWal
  * the later is believed.
  */
 export function profileOf(wall: ShapedWall, { readings, lean }: WallBow): Pick<BowedWall, 'profile' | 'astray'> {
-    const [first, last] = endsNamed(wall), at = new Map<number, number>([[0, 0], [wall.length, 0]]), astray: WallBow['readings'][number][] = [];
+    const [first, last] = endsNamed(wall), at = new Map<number, WallBow['readings'][number] | undefined>([[0, undefined], [wall.length, undefined]]), astray: WallBow['readings'][number][] = [];
     for (const reading of readings) {
-        const { place, from = first, value } = reading, along = from === last ? wall.length - place : place;
+        const { place, from = first } = reading, along = from === last ? wall.length - place : place;
         if (from !== first && from !== last || along < 0 || along > wall.length) astray.push(reading);
-        else at.set(along, value);
+        else at.set(along, reading);
     }
-    return { profile: [...at].sort(([a], [b]) => a - b).map(([along, into]) => ({ along, into: into + (lean?.value ?? 0) })), astray };
+    const sorted = [...at].sort(([a], [b]) => a - b), leans = lean?.value ?? 0;
+    return { profile: sorted.map(([along, reading]) => ({ along, into: (reading?.value ?? 0) + leans, ...reading && { reading } })), astray };
+}
+
+/** How what is said of a wall is known: each way in which one of its readings is, once. */
+export function bowsKnown({ readings, lean }: WallBow): ReturnType<typeof knownOf>[] {
+    return [...new Map([...readings, ...lean ? [lean] : []].map(knownOf).map(known => [knownWords(known), known])).values()];
 }
 
 /** How far it stands into the room at a place. */

@@ -1,5 +1,5 @@
 import type { Diagonal, Fixture, Room, RoomWall } from '../job/model.ts';
-import { isAsGood, knownWords, type Known, type Recorded, type Status } from '../job/status.ts';
+import { isAsGood, knownOf, knownWords, type Known, type Recorded, type Status } from '../job/status.ts';
 import type { Source } from '../provenance/source.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import { grouped } from '../plain/groups.ts';
@@ -43,10 +43,10 @@ export function dimensionsOf(room: Room): Dimension[] {
             const { name, at, known, atWall, x, y } = fixture;
             if (!atWall && (x === undefined || y === undefined)) return [];
             const isCenter = grid?.centeredOn?.value.name === name;
-            return [{ kind: atWall ? 'at-wall' : 'fixture', name, at, ...recorded(known), cuts: atWall !== undefined || isCenter, fixture }];
+            return [{ kind: atWall ? 'at-wall' : 'fixture', name, at, ...knownOf(known), cuts: atWall !== undefined || isCenter, fixture }];
         }),
-        ...height ? [{ kind: 'height' as const, name: '', ticks: height.value, at: height.at, ...recorded(height), cuts: false }] : [],
-        ...joists ? [{ kind: 'joists' as const, name: joists.size, ...joists.first && { ticks: joists.first.value }, at: joists.at, ...recorded(joists), cuts: false }] : [],
+        ...height ? [{ kind: 'height' as const, name: '', ticks: height.value, at: height.at, ...knownOf(height), cuts: false }] : [],
+        ...joists ? [{ kind: 'joists' as const, name: joists.size, ...joists.first && { ticks: joists.first.value }, at: joists.at, ...knownOf(joists), cuts: false }] : [],
         ...walls.flatMap(({ name }) => ofBow(room, name)), ...ofCovering(room), ...wrapped(room), ...ofSurvey(room), ...whatGetsIn(room),
         ...stocksKnown(room).map(({ stock: { name }, ...known }): Dimension => ({ kind: 'stock', name, ...known, cuts: true })),
     ];
@@ -56,7 +56,7 @@ export function dimensionsOf(room: Room): Dimension[] {
 function ofCovering({ covering }: Room): Dimension[] {
     if (!covering?.thickness) return [];
     const { kind, thickness: { value, at } } = covering;
-    return [{ kind: 'covering', name: kind.value, ticks: value, at, ...recorded(covering), cuts: false }];
+    return [{ kind: 'covering', name: kind.value, ticks: value, at, ...knownOf(covering), cuts: false }];
 }
 
 function wrapped(room: Room): Dimension[] {
@@ -64,24 +64,24 @@ function wrapped(room: Room): Dimension[] {
     return [...each.values()].flatMap(({ value: { name, wraps }, at }): Dimension[] => {
         if (!wraps) return [];
         const { value: { width, height }, status } = wraps;
-        return [{ kind: 'wraps', name, sizes: [width.ticks, height.ticks], at, ...recorded(wraps), says: status?.said === true, cuts: true }];
+        return [{ kind: 'wraps', name, sizes: [width.ticks, height.ticks], at, ...knownOf(wraps), says: status?.said === true, cuts: true }];
     });
 }
 
 /** Of a wall that is not straight or not plumb: one for all readings that are known alike, and how far it leans. */
 function ofBow({ bows }: Room, name: string): Dimension[] {
     const { readings = [], lean } = bows?.[name] ?? {};
-    const alike = grouped(readings, reading => knownWords(recorded(reading)));
+    const alike = grouped(readings, reading => knownWords(knownOf(reading)));
     return [
-        ...[...alike.values()].map((same): Dimension => ({ kind: 'straight', name, readings: same.length, at: same[0]!.at, ...recorded(same[0]), cuts: true })),
-        ...lean ? [{ kind: 'plumb' as const, name, ticks: Math.abs(lean.value), at: lean.at, ...recorded(lean), cuts: true }] : [],
+        ...[...alike.values()].map((same): Dimension => ({ kind: 'straight', name, readings: same.length, at: same[0]!.at, ...knownOf(same[0]), cuts: true })),
+        ...lean ? [{ kind: 'plumb' as const, name, ticks: Math.abs(lean.value), at: lean.at, ...knownOf(lean), cuts: true }] : [],
     ];
 }
 
 /** What is spliced goes by it. A room stands for what its house says in another file. */
 function whatGetsIn({ job: { longestBoard, longestPiece }, at }: Room): Dimension[] {
     return ([['board-in', longestBoard], ['piece-in', longestPiece]] as const).flatMap(([kind, limit]): Dimension[] => (limit ? [{
-        kind, name: '', ticks: limit.value, at: limit.at.uri === at.uri ? limit.at : at, ...recorded(limit), says: limit.status?.said === true, cuts: true,
+        kind, name: '', ticks: limit.value, at: limit.at.uri === at.uri ? limit.at : at, ...knownOf(limit), says: limit.status?.said === true, cuts: true,
     }] : []));
 }
 
@@ -89,7 +89,7 @@ function whatGetsIn({ job: { longestBoard, longestPiece }, at }: Room): Dimensio
 function ofSurvey({ survey }: Room): Dimension[] {
     if (!survey || survey.points.length === 0) return [];
     const each = survey.points.map(({ at, known }) =>
-        ({ at: known ? at : survey.method?.at ?? survey.at, ...recorded(known?.status ? known : { ...survey, ...known }) }));
+        ({ at: known ? at : survey.method?.at ?? survey.at, ...knownOf(known?.status ? known : { ...survey, ...known }) }));
     const alike = grouped(each, ({ known, on, by }) => [known, on, by].join(' '));
     return [...alike.values()].map((same): Dimension => ({ kind: 'survey', name: '', readings: same.length, ...same[0]!, cuts: true }));
 }
@@ -97,7 +97,7 @@ function ofSurvey({ survey }: Room): Dimension[] {
 function ofWall({ name, at, length, assumed }: RoomWall, walls: readonly RoomWall[]): Dimension[] {
     // one without a length is worked out from the others, and is as good as they are
     if (!length) return [];
-    if (!assumed) return [{ kind: 'wall', name, ticks: length.value.ticks, at: length.at, ...recorded(length), cuts: true }];
+    if (!assumed) return [{ kind: 'wall', name, ticks: length.value.ticks, at: length.at, ...knownOf(length), cuts: true }];
     const like = walls.find(other => ACROSS[name] === other.name);
     return [{ kind: 'wall', name, ticks: length.value.ticks, at, known: 'assumed', cuts: true, ...like && { like: like.name } }];
 }
@@ -106,12 +106,7 @@ const ACROSS: Readonly<Record<string, string>> = { north: 'south', south: 'north
 
 function ofDiagonal(diagonal: Diagonal): Dimension {
     const { from, to, ticks, at } = diagonal;
-    return { kind: 'diagonal', name: `${from} to ${to}`, ticks, at, ...recorded(diagonal), cuts: true };
-}
-
-function recorded(record: Recorded | undefined): Pick<Dimension, 'known' | 'on' | 'by'> {
-    const { status, on, by } = record ?? {};
-    return { known: status?.value ?? 'unsaid', ...on && { on }, ...by && { by } };
+    return { kind: 'diagonal', name: `${from} to ${to}`, ticks, at, ...knownOf(diagonal), cuts: true };
 }
 
 /** How well dimensions have to be known before anything is cut. Where the job does not say it they have to be verified. */

@@ -1,6 +1,8 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import Papa from 'papaparse';
 import { describe, expect, test } from 'vitest';
+import type { CutListJson } from '../../src/report/cut-list/shape.ts';
 import type { SurveyJson, SurveySideJson } from '../../src/report/survey/shape.ts';
 import { TICKS_PER_INCH } from '../../src/quantity/ticks.ts';
 import { strictSchema } from '../report/samples.ts';
@@ -12,6 +14,8 @@ const under = (survey: string, more: readonly (readonly [string, string])[] = []
     ({ ...house, 'den.coffer': more.reduce((text, [from, to]) => text.replace(from, to), den.replace('  grid {', () => survey)) });
 const ceiling = (x: number): number => 15 + Math.abs(x - 73.75) / 73.75;
 const inInches = ({ ticks }: { readonly ticks: number }): number => ticks / TICKS_PER_INCH;
+
+const inOrder = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
 
 async function told(files: Record<string, string>): Promise<SurveyJson> {
     const { out } = await cofferwright(folderWith(files), ['survey', '--format', 'json']), json = JSON.parse(out) as SurveyJson, valid = strictSchema('survey');
@@ -27,6 +31,27 @@ describe('survey', () => {
         expect(line).toContain('just-goes: 6 spacers for line 1, 6 spacers for line 2, 9 spacers for line A ');
         const all = await cofferwright(folderWith({ 'hall.coffer': hall.replace('3 7/16"', '3 9/32"') }), ['check']);
         expect(all.out).not.toContain('hump-eats-spacer-room');
+    });
+
+    test('and in the JSON, the CSV, on paper and on the labels, which are bundled by it', async () => {
+        const text = readFileSync(join('tests', 'rules', 'hump-eats-spacer-room.coffer'), 'utf8').replaceAll(/[»«]/g, '');
+        const cwd = folderWith({ 'hall.coffer': text.replaceAll(/(\{ size 1x\d) \}/g, '$1; lengths 8\', 12\', 16\' }') });
+        const json = JSON.parse((await cofferwright(cwd, ['cut-list', '--room', 'hump', '--format', 'json'])).out) as CutListJson, valid = strictSchema('cut-list');
+        expect(valid(json), JSON.stringify(valid.errors)).toBe(true);
+        const low = json.pieces.flatMap(({ id, lowerTo }) => (lowerTo ? [`${id.replace(/^.*spacer-/, '')} ${lowerTo.text}`] : [])).sort(inOrder);
+        expect(low).toEqual([
+            '1-1-3 3 3/8"', '1-2-1 3 3/8"', '2-1-3 3 3/8"', '2-2-1 3 3/8"', 'A-1-3 3 13/32"', 'A-2-1 3 11/32"', 'A-2-2 3 9/32"', 'A-2-3 3 11/32"', 'A-3-1 3 13/32"',
+        ]);
+        const csv = (await cofferwright(cwd, ['cut-list', '--room', 'hump', '--format', 'csv'])).out;
+        const { data } = Papa.parse<Record<string, string>>(csv, { header: true, skipEmptyLines: true });
+        expect(data.filter(({ lower_to: to }) => to !== '').map(({ id, lower_to_text: to }) => `${id!.replace(/^.*spacer-/, '')} ${to}`).sort(inOrder)).toEqual(low);
+        expect(data.find(({ id }) => id!.endsWith('spacer-A-2-2'))!.lower_to).toBe('3.28125');
+        await cofferwright(cwd, ['print', '--room', 'hump', '--page', 'cut-list', '--out', 'pages']);
+        expect(readFileSync(join(cwd, 'pages', 'cut-list-hump.html'), 'utf8')).toMatch(/A-2-2 \(to .{0,40}3 9.32.{0,20}, where the ceiling hangs low\)/);
+        await cofferwright(cwd, ['labels', '--room', 'hump', '--out', 'labels']);
+        const labels = readdirSync(join(cwd, 'labels')).map(file => readFileSync(join(cwd, 'labels', file), 'utf8')).join('').replaceAll('\u2044', '/');
+        const high = [...labels.matchAll(/>(3 \d+\/\d+)(?:"|&quot;|&#34;) high: low ceiling</g)].map(([, words]) => words!);
+        expect([...new Set(high)].sort(inOrder)).toEqual(['3 11/32', '3 13/32', '3 3/8', '3 9/32']);
     });
 
     test('every side under a ceiling of a known shape: gap, scribe, lap, shim', async () => {

@@ -60,7 +60,7 @@ describe('the cut list', () => {
         const csv = csvCutList([house], files);
         expect(csv.endsWith('\r\n')).toBe(true);
         expect(csv.replaceAll('\r\n', '').includes('\n')).toBe(false);
-        expect(csv.split('\r\n')[1]).toBe(`den.bottom-A-1,den,bottom,A,1,,,pine-1x6,in,50.875,50.875,50.875,"4' 2 7/8""","4' 2 7/8""","4' 2 7/8""",square,square,square,square,0,0,,no,5.5,0.75,no,,"line A, bay 1","coffer 4' 1 3/8"" + 2 x side 3/4"" = 4' 2 7/8""",no,file:///sample.coffer,1,1,ok`);
+        expect(csv.split('\r\n')[1]).toBe(`den.bottom-A-1,den,bottom,A,1,,,pine-1x6,in,50.875,50.875,50.875,"4' 2 7/8""","4' 2 7/8""","4' 2 7/8""",square,square,square,square,0,0,,no,5.5,0.75,no,,"line A, bay 1","coffer 4' 1 3/8"" + 2 x side 3/4"" = 4' 2 7/8""",no,file:///sample.coffer,1,1,,,ok`);
         const read = Papa.parse<Record<string, string>>(csv, { header: true, skipEmptyLines: true });
         expect(read.errors).toEqual([]);
         expect(read.data.map(row => [row.id, row.standing!.split(' | ')[0]])).toEqual([

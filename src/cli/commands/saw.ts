@@ -1,3 +1,4 @@
+import { lowIn } from '../../report/cut-list/low-in-room.ts';
 import { drawBoardSheets, drawLabels, labelGridFor, toSvg, withNotice, type Sheet } from '../../drawing/index.ts';
 import { printedSheets } from '../../pages/shared/printed-sheets.ts';
 import { besideName, fileName } from '../../text/file-name.ts';
@@ -48,8 +49,10 @@ export async function saw(options: SawOptions, world: World): Promise<ExitCode> 
 /** A label for every piece, and for every bundle of spacers cut alike, in the order they come off the saw, on sheets to be cut apart. */
 export async function labels(options: LabelOptions, world: World): Promise<ExitCode> {
     const { houses, plans, code } = await planned({ ...options, format: 'human' }, world);
-    const written = await writeSheets(plans.map(sawOf), 'labels', options, world, ({ house, order }) =>
-        drawLabels(order, titleOfHouse(house), options.paper === undefined ? labelGridFor(order) : { ...labelGridFor(order), paper: options.paper }));
+    const written = await writeSheets(plans.map(sawOf), 'labels', options, world, ({ house, order }) => {
+        const grid = { ...labelGridFor(order), ...options.paper !== undefined && { paper: options.paper } };
+        return drawLabels(order, titleOfHouse(house), grid, lowIn(house.rooms));
+    });
     return worst(worst(code, written), isSound(houses) && plans.every(({ plan }) => plan.unplaced.length === 0) ? EXIT.clean : EXIT.findings);
 }
 

@@ -3,6 +3,7 @@ import type { LaidBoard, LaidPiece, LaidStrip, SawOrder } from '../../sawing/mod
 import { partsTitle, partTitle, PLURAL } from '../../job/part.ts';
 import { grouped } from '../../plain/groups.ts';
 import { cutAlike } from '../../takeoff/cut-alike.ts';
+import type { Ticks } from '../../quantity/ticks.ts';
 import { comparePieces } from '../../takeoff/piece-order.ts';
 import { nameInRoom, placeInRoom } from '../../takeoff/ids.ts';
 import type { Work } from '../../takeoff/work.ts';
@@ -27,25 +28,26 @@ export function labelGridFor(order: SawOrder): LabelGrid {
 /**
  * A label for every piece that is still to be cut, in the order in which the pieces come off the saw, so that the next label
  * on the sheet belongs to the next piece; spacers that are cut alike go anywhere, and have one for their bundle, at the first of
- * them. `job` stands small on each.
+ * them. `job` stands small on each. `low`: spacers that a low ceiling wants lower than the rest, by their names, with how high.
  */
-export function drawLabels(order: SawOrder, job: string, grid: LabelGrid = labelGridFor(order)): readonly Sheet[] {
+export function drawLabels(order: SawOrder, job: string, grid: LabelGrid = labelGridFor(order), low: Low = new Map()): readonly Sheet[] {
     const paper = PAPERS[grid.paper];
     const cell = { width: (paper.width - 2 * MARGIN) / grid.columns, height: (paper.height - 2 * MARGIN) / grid.rows };
-    const cuts = bundled(cutsInOrder(order));
+    const cuts = bundled(cutsInOrder(order), low);
     const perSheet = grid.columns * grid.rows;
     const sheets = Math.ceil(cuts.length / perSheet);
     return Array.from({ length: sheets }, (_, i) => {
         const own = cuts.slice(i * perSheet, (i + 1) * perSheet);
         const labels = own.map((cut, n) => {
             const left = MARGIN + (n % grid.columns) * cell.width, top = MARGIN + Math.floor(n / grid.columns) * cell.height;
-            return label(cut, order, job, { left, top, right: left + cell.width, foot: top + cell.height });
+            return label(cut, low.get(cut.laid.piece.id), order, job, { left, top, right: left + cell.width, foot: top + cell.height });
         });
         const words = { id: `labels-${i + 1}`, title: `Labels, ${job}, sheet ${i + 1} of ${sheets}`, description: `${own.length} labels, in the order the pieces are cut; spacers cut alike have one for their bundle.` };
         return sheet(words, paper, [...cutLines(grid, cell, Math.ceil(own.length / grid.columns)), ...labels]);
     });
 }
 
+type Low = ReadonlyMap<string, Ticks>;
 interface Cut { readonly laid: LaidPiece; readonly board: LaidBoard; readonly strip: LaidStrip; readonly step: number }
 /** What one label is for: a piece, or a bundle, whose first piece stands for all. */
 interface Labeled extends Cut { readonly bundle: readonly Cut[] }
@@ -57,11 +59,12 @@ function cutsInOrder({ steps }: SawOrder): Cut[] {
 
 /**
  * A piece has a label of its own where its name is needed: sides, bottoms, blocking, band, trim and cleats hang in a place with a number,
- * and most differ by hand or slots. A spacer hangs wherever one of its size is wanted.
+ * and most differ by hand or slots. A spacer hangs wherever one of its size is wanted; one that is cut lower, where the
+ * ceiling hangs low, is another size, and its line and place are told.
  */
-function bundled(cuts: readonly Cut[]): Labeled[] {
+function bundled(cuts: readonly Cut[], low: Low): Labeled[] {
     const bundles = grouped(cuts, ({ laid: { piece } }) =>
-        (piece.part === 'spacer' ? JSON.stringify([piece.room, piece.stock.key, cutAlike(piece)]) : piece.id));
+        (piece.part === 'spacer' ? JSON.stringify([piece.room, piece.stock.key, cutAlike(piece), low.get(piece.id)]) : piece.id));
     return [...bundles.values()].map(bundle => ({ ...bundle[0]!, bundle }));
 }
 
@@ -74,7 +77,7 @@ function cutLines({ columns }: LabelGrid, cell: { readonly width: number; readon
 }
 
 /** The mark large enough to be read from across the shop; what it is, its lengths and its board around it. */
-function label({ laid, board, strip, step, bundle }: Labeled, order: SawOrder, job: string, at: Extent): Group {
+function label({ laid, board, strip, step, bundle }: Labeled, low: Ticks | undefined, order: SawOrder, job: string, at: Extent): Group {
     const { piece } = laid;
     const show = order.job.show.value;
     const left = at.left + PAD, right = at.right - PAD, width = right - left;
@@ -84,9 +87,10 @@ function label({ laid, board, strip, step, bundle }: Labeled, order: SawOrder, j
     const part = (isBundle ? partsTitle(piece.part) : partTitle(piece.part)).toUpperCase();
     const mark = fitText(isBundle ? `${bundle.length} alike` : placeInRoom(piece), width, 23, 11, 600);
     const length = figureWithUnit(piece.cutOverall, show);
-    const after = textWidth(length, 12.5, 600) + 6, beside = piece.part === 'panel' ? `× ${figureWithUnit(piece.width, show)}` : edgesText(piece, ticks => figure(ticks, show));
+    const after = textWidth(length, 12.5, 600) + 6, beside = piece.part === 'panel' ? `× ${figureWithUnit(piece.width, show)}` : low !== undefined ? `${figureWithUnit(low, show)} high: low ceiling`
+        : edgesText(piece, ticks => figure(ticks, show));
     const edges = fitText(beside, width - after - SHAPE.width - 6, 8.6, 5);
-    const where = fitText(`${piece.room}: ${isBundle ? linesOf(bundle) : piece.where}`, width, 7.4, 5.4);
+    const where = fitText(`${piece.room}: ${isBundle ? low === undefined ? linesOf(bundle) : bundle.map(({ laid }) => placeInRoom(laid.piece)).join(', ') : piece.where}`, width, 7.4, 5.4);
     const work = fitText(piece.work.filter(each => each.kind !== 'rip' || strip.rippedTo === undefined).map(shortWork).join(', '), width * 0.62, 7, 5.4);
     const jobWords = fitText(job, width * 0.36, 6.4, 5);
     return group(`label.${board.name}.${strip.number}.${strip.pieces.indexOf(laid) + 1}`, { piece: piece.id, part: piece.part, title: `${isBundle ? `${bundle.length} ${PLURAL[piece.part]}` : nameInRoom(piece)}, ${length}` }, [

@@ -1,3 +1,4 @@
+import { lowIn } from '../../report/cut-list/low-in-room.ts';
 import { boardRollInSteps, drawBoard, drawLabels, svgInSteps, toSvg, withNotice } from '../../drawing/index.ts';
 import { printLength, type Show } from '../../quantity/print-length.ts';
 import { fileNameOfHouse, titleOf, titleOfHouse, type House } from '../../report/house.ts';
@@ -67,7 +68,7 @@ function noticeOf({ house }: RoomOnPage): readonly string[] {
 function* printedLabels(room: RoomOnPage): Steps<HtmlText> {
     const title = titleOfHouse(houseOf(room)), { order } = yield* boardsInSteps(room);
     yield;
-    const sheets = drawLabels(order, title).map(sheet => withNotice(sheet, noticeOf(room)));
+    const sheets = drawLabels(order, title, undefined, lowIn(houseOf(room).rooms)).map(sheet => withNotice(sheet, noticeOf(room)));
     yield;
     return printedSheets(t('Labels, {0}', title), sheets);
 }

@@ -4,7 +4,7 @@ import { attributes, html, named, type Html } from '../shared/html.ts';
 import { t } from '../shared/words.ts';
 import type { Cut, CutListContent, Entry } from './content.ts';
 import { partWord } from './part-words.ts';
-import { changedNote, marks } from './piece-markup.ts';
+import { changedNote, lowerNote, marks } from './piece-markup.ts';
 import type { Ticked } from './ticks.ts';
 
 /** A row as the pane shows it. */
@@ -73,7 +73,7 @@ function lengthCell({ entry: { cut, key }, content, isOpen }: ShownEntry): Html 
 
 function pieceCell({ entry, content, ticked }: ShownEntry): Html {
     const { cut, pieces } = entry, changed = pieces.filter(piece => ticked.conditionOf(piece, cut) === 'changed').length;
-    return html`${marks(pieces, cut)}${changed > 0 ? changedNote(changed, entry, ticked, content) : ''}${more(cut)}`;
+    return html`${marks(pieces, cut)}${changed > 0 ? changedNote(changed, entry, ticked, content) : ''}${lowerNote(pieces)}${more(cut)}`;
 }
 
 function endsAndHand({ ends, hand }: Cut): string {

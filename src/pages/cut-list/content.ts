@@ -6,6 +6,7 @@ import { cautionsFor } from '../../report/cautions.ts';
 import { endsText } from '../../report/cut-list/group.ts';
 import { cutWords, howToRead } from '../../report/cut-list/human.ts';
 import { fingerprintOf } from '../../takeoff/cut-alike.ts';
+import { lowSpacers } from '../../survey/low-spacers.ts';
 import { nameInRoom } from '../../takeoff/ids.ts';
 import type { Part, Piece } from '../../takeoff/model.ts';
 import { toldLengths } from '../../takeoff/ends.ts';
@@ -52,6 +53,8 @@ export interface ListedPiece {
     readonly where: string;
     readonly line: string | null;
     readonly cut: number; readonly why: number;
+    /** Of a spacer under a low place of a surveyed ceiling: what it is cut to instead. */
+    readonly low?: string;
     /** Number of its place in the text. */
     readonly at: number;
 }
@@ -62,12 +65,13 @@ export interface Entry { readonly key: string; readonly cut: Cut; readonly piece
 export function cutListContent(room: RoomOnPage): CutListContent {
     const { layout, ceiling, takeOff } = room, { job } = ceiling.room, show = job.show.value;
     const sources = new Sources(), nameOf = stockNames(takeOff.pieces.map(({ stock }) => stock));
-    const cuts = new Numbered<Cut>(), whys = new Numbered<WhyWords>();
+    const low = lowSpacers(ceiling, takeOff), cuts = new Numbered<Cut>(), whys = new Numbered<WhyWords>();
     const pieces = [...takeOff.pieces].sort(comparePieces).map((piece): ListedPiece => {
-        const words = whyWords(piece.why, piece.cutBack, tapeOf(job), sources), print = fingerprintOf(piece);
+        const words = whyWords(piece.why, piece.cutBack, tapeOf(job), sources), print = fingerprintOf(piece), lower = low.get(piece.id);
         return {
             id: piece.id, mark: nameInRoom(piece), where: piece.where, line: piece.line, at: sources.number(piece.source),
             cut: cuts.at(print, () => cutOf(piece, print, nameOf(piece.stock), job)), why: whys.at(JSON.stringify(words), () => words),
+            ...lower !== undefined && { low: printLength(lower, show) },
         };
     });
     return {

@@ -39,7 +39,7 @@ function entryRows(entry: Entry, columns: typeof PRINTED, content: CutListConten
     return html`<tbody class="entry"><tr><td class="box">${pieces.length === 1 ? box(ticked.conditionOf(pieces[0]!, cut) === 'cut') : ''}</td>${columns.map(({ column, printed, isFigure }) => html`<td ${attributes({ 'class': isFigure ? 'figure' : column })}>${printed(entry)}</td>`)}</tr>
 <tr><td></td><td ${attributes({ colspan: columns.length })}><div>${pieces.map(piece => {
         const condition = ticked.conditionOf(piece, cut), was = ticked.cutAt(piece);
-        return html`<span class="mark">${pieces.length === 1 ? '' : html`<span class="box">${box(condition === 'cut')}</span> `}${piece.mark}${condition === 'changed' ? html` (${was !== undefined && was !== cut.back ? t('changed since cut: it was {0}', printLength(was, content.show)) : t('changed since cut')})` : ''}</span> `;
+        return html`<span class="mark">${pieces.length === 1 ? '' : html`<span class="box">${box(condition === 'cut')}</span> `}${piece.mark}${piece.low === undefined ? '' : html` (${t('to {0}, where the ceiling hangs low', piece.low)})`}${condition === 'changed' ? html` (${was !== undefined && was !== cut.back ? t('changed since cut: it was {0}', printLength(was, content.show)) : t('changed since cut')})` : ''}</span> `;
     })}</div>${whys.map(why => html`<div class="soft">${why}</div>`)}</td></tr></tbody>`;
 }
 

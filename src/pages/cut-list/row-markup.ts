@@ -5,7 +5,7 @@ import { whyMarkup } from '../shared/why.ts';
 import { COLUMN, COLUMNS, type Column, type ShownEntry } from './columns.ts';
 import type { CutListContent, Entry, ListedPiece } from './content.ts';
 import { partWord } from './part-words.ts';
-import { changedNote, pieceLink } from './piece-markup.ts';
+import { changedNote, lowerNote, pieceLink } from './piece-markup.ts';
 import type { CutListState, Group, Row } from './rows.ts';
 import type { Ticked } from './ticks.ts';
 
@@ -46,7 +46,7 @@ function pieceRow(entry: Entry, piece: ListedPiece, content: CutListContent, tic
     const { cut, pieces, key } = entry, condition = ticked.conditionOf(piece, cut);
     return html`<tr class="one" ${attributes({ 'aria-rowindex': index, 'data-keys': piece.id, 'data-row': `${key} ${piece.id}` })}>
 <td class="tick">${pieces.length === 1 ? '' : html`<input type="checkbox" data-act="tick" ${attributes({ 'data-entry': key, 'data-piece': piece.id, checked: condition === 'cut', 'aria-label': t('Cut: {0}', piece.mark) })}>`}</td>
-<td class="detail" ${attributes({ colspan: COLUMNS.length })}><div class="detail-line">${pieceLink(piece, piece.mark)}<span class="soft">${piece.where}</span>${condition === 'changed' && pieces.length > 1 ? changedNote(1, { ...entry, pieces: [piece] }, ticked, content) : ''}<button type="button" class="small" data-find="plan" ${attributes({ 'data-key': piece.id, 'aria-label': t('Show {0} on the plan', piece.mark) })}>${t('On the plan')}</button></div>
+<td class="detail" ${attributes({ colspan: COLUMNS.length })}><div class="detail-line">${pieceLink(piece, piece.mark)}<span class="soft">${piece.where}</span>${pieces.length > 1 ? lowerNote([piece]) : ''}${condition === 'changed' && pieces.length > 1 ? changedNote(1, { ...entry, pieces: [piece] }, ticked, content) : ''}<button type="button" class="small" data-find="plan" ${attributes({ 'data-key': piece.id, 'aria-label': t('Show {0} on the plan', piece.mark) })}>${t('On the plan')}</button></div>
 <div class="why-line">${whyMarkup(content.whys[piece.why]!)}</div></td>
 </tr>`;
 }

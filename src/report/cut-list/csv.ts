@@ -3,6 +3,7 @@ import { tapeOf } from '../../job/tape.ts';
 import { whyText } from '../../provenance/why-text.ts';
 import type { Stock } from '../../job/model.ts';
 import { printLength, type Show, type Tape } from '../../quantity/print-length.ts';
+import type { Ticks } from '../../quantity/ticks.ts';
 import { isHanded } from '../../takeoff/cut-alike.ts';
 import { endsFromTheLeft, miterAt, signedDegrees, toldLengths } from '../../takeoff/ends.ts';
 import type { Piece } from '../../takeoff/model.ts';
@@ -13,12 +14,15 @@ import type { Files } from '../look.ts';
 import { sourceJson, type SourceJson } from '../place-json.ts';
 import { csvStanding } from '../standing.ts';
 import { endText } from './group.ts';
+import { lowIn } from './low-in-room.ts';
 import { stockNames } from '../../job/stock-names.ts';
 import type { CsvText } from '../../text/fit.ts';
 
 /** A piece, and what its cells need to know of its house. */
 interface InHouse {
     readonly piece: Piece; readonly isCut: boolean;
+    /** What a spacer under a low place of the ceiling is cut to. */
+    readonly low: Ticks | undefined;
     readonly tape: Tape; readonly show: Show; readonly nameOf: (stock: Stock) => string; readonly source: SourceJson;
 }
 
@@ -38,15 +42,17 @@ const COLUMNS: Readonly<Record<string, (of: InHouse) => Cell>> = {
     ripped: ({ piece }) => (piece.ripped ? 'yes' : 'no'), machining: ({ piece }) => piece.machining.join('; '), where: ({ piece }) => piece.where,
     why: ({ piece, tape }) => whyText(piece.why, piece.cutBack, tape),
     cut: ({ isCut }) => (isCut ? 'yes' : 'no'), file: ({ source }) => source.file, source_line: ({ source }) => source.line, source_column: ({ source }) => source.column,
+    lower_to: ({ low, show }) => (low === undefined ? null : decimal(low, show)),
+    lower_to_text: ({ low, show }) => (low === undefined ? null : printLength(low, show)),
 };
 
 /** A row a piece. */
 export function csvCutList(houses: readonly Pick<House, 'job' | 'rooms'>[], files: Files): CsvText {
     const nameOf = stockNames(houses.flatMap(({ rooms }) => rooms.flatMap(({ takeOff }) => takeOff?.pieces.map(({ stock }) => stock) ?? [])));
-    const rowOf = (piece: Piece, tape: Tape, isCut: boolean): Cell[] =>
-        Object.values(COLUMNS).map(cell => cell({ piece, tape, show: tape.show, nameOf, source: sourceJson(piece.source, files), isCut }));
-    return csvStanding(Object.keys(COLUMNS), houses.flatMap(({ job, rooms }) => rooms.map(({ room, takeOff, standing }) => {
-        const pieces = takeOff?.pieces ?? [], cut = cutAlready(room, pieces);
-        return { standing, rows: pieces.map(piece => rowOf(piece, tapeOf(job), cut.has(piece))) };
+    const rowOf = (piece: Piece, tape: Tape, isCut: boolean, low: Ticks | undefined): Cell[] =>
+        Object.values(COLUMNS).map(cell => cell({ piece, tape, show: tape.show, nameOf, source: sourceJson(piece.source, files), isCut, low }));
+    return csvStanding(Object.keys(COLUMNS), houses.flatMap(({ job, rooms }) => rooms.map(one => {
+        const { room, takeOff, standing } = one, pieces = takeOff?.pieces ?? [], cut = cutAlready(room, pieces), low = lowIn([one]);
+        return { standing, rows: pieces.map(piece => rowOf(piece, tapeOf(job), cut.has(piece), low.get(piece.id))) };
     })));
 }

@@ -5,6 +5,7 @@ import { stockNames } from '../../job/stock-names.ts';
 import { whyText } from '../../provenance/why-text.ts';
 import { roundTo } from '../../quantity/round.ts';
 import type { Show } from '../../quantity/print-length.ts';
+import type { Ticks } from '../../quantity/ticks.ts';
 import { isHanded } from '../../takeoff/cut-alike.ts';
 import { endsFromTheLeft, miterAt, signedDegrees } from '../../takeoff/ends.ts';
 import type { EndCut, Piece, TakeOff } from '../../takeoff/model.ts';
@@ -16,13 +17,17 @@ import { printJson } from '../../text/json.ts';
 import { roomHead } from '../house-json.ts';
 import { standingOfRooms } from '../standing.ts';
 import { standingJson } from '../standing-json.ts';
+import { lowIn } from './low-in-room.ts';
 import type { CutListJson, EndJson } from './shape.ts';
 import type { JsonText } from '../../text/fit.ts';
 
 /** Every piece of the given rooms. */
 export function jsonCutList(houses: readonly Pick<House, 'job' | 'rooms'>[], files: Files): JsonText {
     const rooms = houses.flatMap(house => house.rooms.map(r => ({ ...r, job: house.job })));
-    const taken = rooms.flatMap(({ room, takeOff, job }) => (takeOff ? [{ takeOff, job, cut: cutAlready(room, takeOff.pieces) }] : []));
+    const taken = rooms.flatMap(one => {
+        const { room, takeOff, job } = one;
+        return takeOff ? [{ takeOff, job, cut: cutAlready(room, takeOff.pieces), low: lowIn([one]) }] : [];
+    });
     const nameOf = stockNames(taken.flatMap(({ takeOff }) => takeOff.pieces.map(({ stock }) => stock)));
     return printJson<CutListJson>({
         version: 1,
@@ -31,13 +36,17 @@ export function jsonCutList(houses: readonly Pick<House, 'job' | 'rooms'>[], fil
         rooms: rooms.map(one => ({
             ...roomHead(one, one.takeOff !== undefined, one.job, files), cutTo: lengthJson(one.job.cutTo.value, one.job.cutTo.value, one.job.show.value),
         })),
-        pieces: taken.flatMap(({ takeOff, job, cut }) => takeOff.pieces.map(piece => pieceJson(piece, nameOf(piece.stock), cut.has(piece), job, files))),
+        pieces: taken.flatMap(({ takeOff, job, cut, low }) => takeOff.pieces.map(piece =>
+            pieceJson(piece, { stock: nameOf(piece.stock), isCut: cut.has(piece), low: low.get(piece.id) }, job, files))),
         joints: taken.flatMap(({ takeOff }) => takeOff.joints.map(joint => ({ room: takeOff.room, ...joint }))),
         consumables: taken.flatMap(({ takeOff }) => consumablesJson(takeOff)),
     });
 }
 
-function pieceJson(p: Piece, stock: string, isCut: boolean, job: JobSettings, files: Files): CutListJson['pieces'][number] {
+/** `low`: what a spacer under a low place of the ceiling is cut to. */
+interface InHouse { readonly stock: string; readonly isCut: boolean; readonly low: Ticks | undefined }
+
+function pieceJson(p: Piece, { stock, isCut, low }: InHouse, job: JobSettings, files: Files): CutListJson['pieces'][number] {
     const show = job.show.value;
     const length = (ticks: number): LengthJson => lengthJson(ticks, roundTo(ticks, job.cutTo.value), show), [left, right] = endsFromTheLeft(p);
     return {
@@ -63,6 +72,7 @@ function pieceJson(p: Piece, stock: string, isCut: boolean, job: JobSettings, fi
         width: length(p.width),
         thickness: length(p.thickness),
         ...p.scribe !== undefined && { scribe: length(p.scribe) },
+        ...low !== undefined && { lowerTo: lengthJson(low, low, show) },
         ripped: p.ripped,
         ...shapeJson(p, length),
         machining: p.machining,

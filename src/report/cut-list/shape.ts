@@ -64,6 +64,8 @@ interface OnePiece {
     readonly thickness: LengthJson;
     /** What its edge at the wall is left wider than `width`, to be scribed to it. */
     readonly scribe?: LengthJson;
+    /** Of a spacer under a low place of a surveyed ceiling: how high it is cut instead of its `width`. */
+    readonly lowerTo?: LengthJson;
     /** Narrower or thinner than its stock. */
     readonly ripped: boolean;
     /**

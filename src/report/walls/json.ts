@@ -1,4 +1,6 @@
-import type { BowedWall, DeepStretch } from '../../measure/bowed.ts';
+import type { WallBow } from '../../job/model.ts';
+import { knownOf, leastKnown, type Recorded } from '../../job/status.ts';
+import { bowsKnown, type BowedWall, type DeepStretch } from '../../measure/bowed.ts';
 import type { JsonText } from '../../text/fit.ts';
 import { printJson } from '../../text/json.ts';
 import { lengthJson, type LengthJson } from '../amounts-json.ts';
@@ -7,7 +9,7 @@ import type { House, RoomPieces } from '../house.ts';
 import type { Files } from '../look.ts';
 import { standingJson } from '../standing-json.ts';
 import { standingOfRooms } from '../standing.ts';
-import type { BowedWallJson, WallsJson, WallStretchJson } from './shape.ts';
+import type { BowedWallJson, KnownJson, WallsJson, WallStretchJson } from './shape.ts';
 
 export function jsonWalls(houses: readonly House[], wallsOf: (room: RoomPieces) => readonly BowedWall[] | undefined, files: Files): JsonText {
     return printJson<WallsJson>({
@@ -18,13 +20,26 @@ export function jsonWalls(houses: readonly House[], wallsOf: (room: RoomPieces) 
                 ({ from: length(from), to: length(to), deepest: { along: length(along), is: length(ticks) } });
             return {
                 ...roomHead(room, room.takeOff !== undefined, job, files),
-                walls: (wallsOf(room) ?? []).map(({ wall, runs, profile, moved, scribes, gaps, ends }): BowedWallJson => ({
+                walls: (wallsOf(room) ?? []).map(({ wall, bow, runs, profile, moved, scribes, gaps, ends }): BowedWallJson => ({
                     name: wall.name, length: length(wall.length), runs: runs?.kind ?? null,
-                    profile: profile.map(({ along, into }) => ({ along: length(along), standsIn: length(into) })),
+                    profile: profile.map(({ along, into, reading }) =>
+                        ({ along: length(along), standsIn: length(into), ...reading && { reading: knownJson(reading) } })),
+                    leans: bow.lean ? { standsIn: length(bow.lean.value), reading: knownJson(bow.lean) } : null,
+                    ...leastOf(bow),
                     moved: length(moved), scribes: scribes.map(stretch), gaps: gaps.map(stretch),
                     cutShorter: ends.map(({ piece, along, by }) => ({ id: piece.id, along: length(along), by: length(by) })),
                 })),
             };
         })),
     });
+}
+
+function knownJson(record: Recorded): KnownJson {
+    const { known, on = null, by = null } = knownOf(record);
+    return { known, on, by };
+}
+
+function leastOf(bow: WallBow): { readonly least?: KnownJson } {
+    const least = leastKnown(bowsKnown(bow));
+    return least ? { least: { known: least.known, on: least.on ?? null, by: least.by ?? null } } : {};
 }

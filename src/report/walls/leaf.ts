@@ -1,6 +1,6 @@
 import type { JobSettings } from '../../job/model.ts';
 import { tapeOf } from '../../job/tape.ts';
-import { CAULKED, LEAST_LEFT, type BowedWall } from '../../measure/bowed.ts';
+import { bowsKnown, CAULKED, LEAST_LEFT, type BowedWall } from '../../measure/bowed.ts';
 import { stretchWords } from '../../measure/bowed-words.ts';
 import { knownWords } from '../../job/status.ts';
 import { counted, listed } from '../../plain/words.ts';
@@ -23,11 +23,6 @@ export function wallsLeaf(house: House, wallsOf: (room: RoomPieces) => readonly 
     };
 }
 
-/** Each way in which one of its readings is known, once. */
-function howKnown({ readings, lean }: BowedWall['bow']): string {
-    return [...new Set([...readings, ...lean ? [lean] : []].map(({ status, on, by }) => knownWords({ known: status?.value ?? 'unsaid', ...on && { on }, ...by && { by } })))].join('; ');
-}
-
 function sectionsOf({ room: { name } }: RoomPieces, walls: readonly BowedWall[], job: JobSettings): LeafSection[] {
     const heading = `room ${name}`, mark = (ticks: number): string => printMark(Math.round(ticks), tapeOf(job));
     if (walls.length === 0) return [{ heading, words: ['Nothing is said of how straight and how plumb its walls are: `hump`, `hollow`, `leans-in`, `leans-out` of a wall.'] }];
@@ -36,7 +31,7 @@ function sectionsOf({ room: { name } }: RoomPieces, walls: readonly BowedWall[],
         table: {
             head: ['wall', 'known', 'what runs there', 'stands in or back', 'scribe', 'gap behind it'],
             rows: walls.map(({ wall, bow, runs, moved, scribes, gaps }) => [
-                wall.name, howKnown(bow), runs === null ? 'nothing' : runs.kind === 'band' ? `band, ${mark(runs.thickness.ticks)} thick` : 'half beam', moved === 0 ? '' : `${mark(Math.abs(moved))} ${moved > 0 ? 'in' : 'back'}`,
+                wall.name, bowsKnown(bow).map(knownWords).join('; '), runs === null ? 'nothing' : runs.kind === 'band' ? `band, ${mark(runs.thickness.ticks)} thick` : 'half beam', moved === 0 ? '' : `${mark(Math.abs(moved))} ${moved > 0 ? 'in' : 'back'}`,
                 scribes.map(each => stretchWords(each, wall.length, mark)).join('; '), gaps.map(each => stretchWords(each, wall.length, mark)).join('; '),
             ]), figures: [],
         },

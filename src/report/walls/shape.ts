@@ -1,3 +1,4 @@
+import type { Known } from '../../job/status.ts';
 import type { LengthJson } from '../amounts-json.ts';
 import type { RoomHead } from '../house-json.ts';
 import type { StandingJson } from '../standing-json.ts';
@@ -25,7 +26,15 @@ export interface BowedWallJson {
     /** What runs along it. */
     readonly runs: 'band' | 'half-beam' | null;
     /** How far it stands into the room at band height past a string from corner to corner, less than nothing behind it; straight between. */
-    readonly profile: readonly { readonly along: LengthJson; readonly standsIn: LengthJson }[];
+    readonly profile: readonly {
+        readonly along: LengthJson; readonly standsIn: LengthJson;
+        /** How what was read there is known; not of a corner, where nothing was read. */
+        readonly reading?: KnownJson;
+    }[];
+    /** How far it leans in under the ceiling, less than nothing back, with how that is known; null where nothing is said of it. */
+    readonly leans?: { readonly standsIn: LengthJson; readonly reading: KnownJson } | null;
+    /** Of all that is said of it what is known least: scribes, gaps and what is cut shorter go by all of it. */
+    readonly least?: KnownJson;
     /** How much farther into the room all of it stands than it was measured, less than nothing farther back. */
     readonly moved: LengthJson;
     /** Stretches over which what runs along it is scribed, and where it stays open behind it, each with the most of it. */
@@ -34,6 +43,8 @@ export interface BowedWallJson {
     /** Pieces that end there, and how much shorter than listed they are cut; less than nothing: longer. */
     readonly cutShorter: readonly { readonly id: string; readonly along: LengthJson; readonly by: LengthJson }[];
 }
+/** How a dimension is known, when and by whom; `unsaid`: nobody says how. */
+export interface KnownJson { readonly known: Known; readonly on: string | null; readonly by: string | null }
 export interface WallStretchJson {
     readonly from: LengthJson; readonly to: LengthJson;
     readonly deepest: { readonly along: LengthJson; readonly is: LengthJson };
