@@ -7,6 +7,7 @@ import { setWords, t } from '../pages/shared/words.ts';
 import { announce } from './announce.ts';
 import { PANE_KINDS, readToPane, versioned, type ContentMessage, type ExportFormat, type ExportMessage, type FromPane, type PaneKind } from './messages.ts';
 import { comeBackTo, keepingFocus } from './focus.ts';
+import { onceLettersAreThere } from './letters.ts';
 import { patch } from './patch.ts';
 import { keyOf, pinWords, shell, still } from './shell.ts';
 import { keep, keptState, withValue } from './state.ts';
@@ -258,7 +259,7 @@ class RunningPane<Content extends PageContent, State> implements Pane<Content, S
     }
 
     private listen(): void {
-        window.addEventListener('message', event => this.receive(event.data));
+        window.addEventListener('message', onceLettersAreThere(event => this.receive(event.data)));
         const { root } = this;
         root.addEventListener('click', event => { if (!event.defaultPrevented) this.clicked(event.target as Element); });
         root.addEventListener('change', event => this.changed(event.target as HTMLInputElement | HTMLSelectElement));

@@ -5,6 +5,7 @@ import axe from 'axe-core';
 import { chromium, type Browser, type BrowserServer, type Page } from 'playwright-core';
 import { paneDocument } from '../../../src/extension/panes/document.ts';
 import { PANE_KINDS, type PaneKind } from '../../../src/pages/kinds.ts';
+import { FACES } from '../../../src/panes/letters.ts';
 import { versioned, type FromPane, type ToPane, type Versioned } from '../../../src/panes/messages.ts';
 import { FULL } from '../../support/full.ts';
 import themes from './themes.json' with { type: 'json' };
@@ -86,6 +87,8 @@ export interface PaneOptions {
     readonly words?: Readonly<Record<string, string>>;
     /** Done in the page before the pane's script runs: to play a browser that lacks something. */
     readonly before?: () => void;
+    /** How long its letters take, in milliseconds. */
+    readonly lettersTake?: number;
 }
 
 /** A pane's page as the editor shows it, with its own policy, in a browser without a face; this end plays the extension. */
@@ -100,22 +103,27 @@ export class PanePage {
         page.on('console', message => { if (message.type() === 'error') this.complaints.push(message.text()); });
     }
 
-    static async open(kind: PaneKind, { theme = 'dark', width = 700, height = 800, kept, language = 'en', words = {}, before }: PaneOptions = {}): Promise<PanePage> {
+    static async open(kind: PaneKind, { theme = 'dark', width = 700, height = 800, kept, language = 'en', words = {}, before, lettersTake }: PaneOptions = {}): Promise<PanePage> {
         const pane = new PanePage(await pageOf({ width, height }), kind);
-        const { page } = pane;
+        // from a place of their own, where nothing is kept of them
+        const { page } = pane, own = lettersTake === undefined ? '' : `after-${lettersTake}/`;
         await page.route(`${ORIGIN}/**`, async route => {
-            const name = new URL(route.request().url()).pathname.slice(1);
+            const name = new URL(route.request().url()).pathname.slice(1).replace(/^after-\d+\//, '');
             if (name === '') {
-                const html = paneDocument({ title: kind, language, nonce: 'n0nce', origin: ORIGIN, script: `${ORIGIN}/${kind}.js`, letters: `${ORIGIN}/fonts.css`, words });
+                const html = paneDocument({ title: kind, language, nonce: 'n0nce', origin: ORIGIN, script: `${ORIGIN}/${kind}.js`, letters: `${ORIGIN}/${own}fonts.css`, words });
                 return route.fulfill({ contentType: 'text/html', body: html });
             }
             const contentType = name.endsWith('.js') ? 'text/javascript' : name.endsWith('.css') ? 'text/css' : 'font/woff2';
+            if (contentType === 'font/woff2' && lettersTake !== undefined) await new Promise(resolve => { setTimeout(resolve, lettersTake); });
             return route.fulfill({ contentType, body: readFileSync(join(outdir, name)) });
         });
         pane.first.push(await page.addInitScript(EDITOR, { kept: kept ?? null, ...themes[theme] }));
         if (before) pane.first.push(await page.addInitScript(before));
-        await page.goto(`${ORIGIN}/`);
+        // loaded is a page only once its letters are
+        await page.goto(`${ORIGIN}/`, { waitUntil: lettersTake === undefined ? 'load' : 'commit' });
         await pane.sent('ready');
+        // what is said before its letters are there waits for them
+        if (lettersTake === undefined) await page.evaluate(faces => Promise.allSettled(faces.map(face => document.fonts.load(face))).then(() => new Promise(resolve => { setTimeout(resolve); })), FACES);
         return pane;
     }
 
