@@ -123,7 +123,10 @@ export class PanePage {
         await page.goto(`${ORIGIN}/`, { waitUntil: lettersTake === undefined ? 'load' : 'commit' });
         await pane.sent('ready');
         // what is said before its letters are there waits for them
-        if (lettersTake === undefined) await page.evaluate(faces => Promise.allSettled(faces.map(face => document.fonts.load(face))).then(() => new Promise(resolve => { setTimeout(resolve); })), FACES);
+        if (lettersTake === undefined) await page.evaluate(async faces => {
+            await Promise.allSettled(faces.map(face => document.fonts.load(face)));
+            await new Promise(resolve => { setTimeout(resolve); });
+        }, FACES);
         return pane;
     }
 
