@@ -210,6 +210,8 @@ export interface Trim extends PartBase {
     /** Of a crown: degrees between its back and the side, and what it reaches along the ceiling and down the side, where that is said. */
     readonly spring?: Given<number>;
     readonly projects?: Given<Measure>; readonly drops?: Given<Measure>;
+    /** How these two are known. */
+    readonly springKnown?: Recorded;
     readonly nails?: Given<Nails>;
 }
 

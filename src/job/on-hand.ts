@@ -1,8 +1,9 @@
 import type Fraction from 'fraction.js';
+import type { Recorded } from './status.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 
-/** Boards that are there already. */
-export interface OnHand {
+/** Boards that are there already, and how their lengths are known. */
+export interface OnHand extends Recorded {
     readonly count: number; readonly length: Ticks;
     /** Of each, in the currency's major unit; undefined: it costs nothing. Never in another currency than the stock's price. */
     readonly worth?: { readonly amount: Fraction; readonly currency: string };

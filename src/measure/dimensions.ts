@@ -4,16 +4,22 @@ import type { Source } from '../provenance/source.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 import { grouped } from '../plain/groups.ts';
 import { beamsOf } from '../job/perimeters.ts';
+import { boardsAtHand, crownsSaid } from './lengths-at-hand.ts';
 import { stocksKnown } from './boards-known.ts';
 
 /** A dimension of a room, as far as the tape has to do with it, with how it is known. */
 export interface Dimension {
-    readonly kind: 'wall' | 'diagonal' | 'at-wall' | 'fixture' | 'height' | 'joists' | 'covering' | 'wraps' | 'survey' | 'stock' | 'straight' | 'plumb' | 'board-in' | 'piece-in';
+    readonly kind: 'wall' | 'diagonal' | 'at-wall' | 'fixture' | 'height' | 'joists' | 'covering' | 'wraps' | 'survey' | 'stock' | 'on-hand' | 'board' | 'crown' | 'straight' | 'plumb' | 'board-in' | 'piece-in';
     /** The wall (of how straight and how plumb it is, too), the fixture, `north-west to south-east`, the stock, the profile that wraps it. */
     readonly name: string;
     readonly ticks?: Ticks;
-    /** Of a stock, and of what a beam wraps: its width, and its thickness or height, as far as anything follows from it. */
+    /**
+     * Of a stock, and of what a beam wraps: its width, and its thickness or height, as far as anything follows from it. Of boards on hand their length, then
+     * what else is said; of a crown what it projects and drops.
+     */
     readonly sizes?: readonly Ticks[];
+    /** Of boards on hand: how many are alike. */
+    readonly count?: number;
     /** Of a survey, and of how straight a wall is: how many readings are known so. */
     readonly readings?: number;
     /** The words that say it. */
@@ -31,7 +37,8 @@ export interface Dimension {
 
 /**
  * Every dimension of the room, in the order of the text: walls, diagonals, what stands at the walls, what the ceiling holds, height, joists; then how
- * straight and how plumb walls are, the covering, what beams wrap, the survey, what gets there at all, and the boards that pieces are cut from.
+ * straight and how plumb walls are, the covering, what beams wrap, the survey, what gets there at all, the boards that pieces are cut from, crowns, and
+ * boards on hand.
  */
 export function dimensionsOf(room: Room): Dimension[] {
     const { walls, diagonals, fixtures, height, joists, grid } = room;
@@ -49,6 +56,7 @@ export function dimensionsOf(room: Room): Dimension[] {
         ...joists ? [{ kind: 'joists' as const, name: joists.size, ...joists.first && { ticks: joists.first.value }, at: joists.at, ...knownOf(joists), cuts: false }] : [],
         ...walls.flatMap(({ name }) => ofBow(room, name)), ...ofCovering(room), ...wrapped(room), ...ofSurvey(room), ...whatGetsIn(room),
         ...stocksKnown(room).map(({ stock: { name }, ...known }): Dimension => ({ kind: 'stock', name, ...known, cuts: true })),
+        ...crownsIn(room), ...atHand(room),
     ];
 }
 
@@ -66,6 +74,17 @@ function wrapped(room: Room): Dimension[] {
         const { value: { width, height }, status } = wraps;
         return [{ kind: 'wraps', name, sizes: [width.ticks, height.ticks], at, ...knownOf(wraps), says: status?.said === true, cuts: true }];
     });
+}
+
+function crownsIn(room: Room): Dimension[] {
+    return crownsSaid(room).map(({ of, sizes, at, record }): Dimension => ({ kind: 'crown', name: of, sizes, at, ...knownOf(record), says: record.status?.said === true, cuts: true }));
+}
+
+function atHand(room: Room): Dimension[] {
+    return boardsAtHand(room).map(({ stock: { name }, board, count, sizes, at, record }): Dimension => ({
+        kind: board === undefined ? 'on-hand' : 'board', name: board ?? name, ...board === undefined && { count }, sizes, at, ...knownOf(record),
+        says: record.status?.said === true, cuts: true,
+    }));
 }
 
 /** Of a wall that is not straight or not plumb: one for all readings that are known alike, and how far it leans. */

@@ -6,7 +6,7 @@ import type { Suspect } from './misread.ts';
 import { slipWords } from './slips.ts';
 
 /** `wall north`, `the diagonal from north-west to south-east`, `lamp-1`. */
-export function dimensionName({ kind, name }: Dimension): string {
+export function dimensionName({ kind, name, count = 1 }: Dimension): string {
     switch (kind) {
         case 'wall': return `wall ${name}`;
         case 'diagonal': return name === '' ? 'a diagonal' : `the diagonal from ${name}`;
@@ -17,6 +17,9 @@ export function dimensionName({ kind, name }: Dimension): string {
         case 'wraps': return `what ${name} wraps`;
         case 'survey': return 'the survey';
         case 'stock': return `boards of ${name}`;
+        case 'on-hand': return count === 1 ? `the board of ${name} on hand` : `${count} boards of ${name} on hand`;
+        case 'board': return `board ${name}`;
+        case 'crown': return `the crown of ${name}`;
         case 'straight': return `how straight wall ${name} is`;
         case 'plumb': return `how plumb wall ${name} is`;
         case 'board-in': return 'the longest board that may come in';

@@ -34,7 +34,7 @@ export function walkRound(room: Room): Stop[] {
         // at a wall that there is not
         ...atWalls.filter(({ fixture }) => !known.has(wallOf(fixture?.atWall?.wall.value))).map(stop),
         ...of('diagonal').map(stop), ...of('height').map(stop),
-        ...inRows(of('fixture')).map(stop), ...(['wraps', 'survey', 'joists', 'covering', 'board-in', 'piece-in', 'stock'] as const).flatMap(kind => of(kind).map(stop)),
+        ...inRows(of('fixture')).map(stop), ...(['wraps', 'survey', 'joists', 'covering', 'board-in', 'piece-in', 'stock', 'crown', 'on-hand', 'board'] as const).flatMap(kind => of(kind).map(stop)),
     ];
 }
 

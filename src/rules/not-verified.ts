@@ -31,8 +31,9 @@ export const notVerified = defineRule({
 A drawing is not the room, and a tape is misread. Every dimension of a room can say how it is known: \`as drawn\`, \`as told by "the
 owner"\`, \`as measured on 2026-03-02 by "Ana"\`, \`as verified\`, which is measured a second time and found the same. As soon as a room
 says it of one, it is asked of all that pieces are cut from: walls, diagonals, how straight and how plumb a wall is, what stands at a
-wall, the fixture that the grid is centered on, what a beam wraps, a survey, the longest board and piece that get there, and the boards
-themselves. What was found on site, in \`measured\`, and what has a day counts as measured.
+wall, the fixture that the grid is centered on, what a beam wraps, a survey, the longest board and piece that get there, the boards
+themselves, what a crown projects and drops, and boards on hand, by their line or each as it was measured. What was found on
+site, in \`measured\`, and what has a day counts as measured.
 A wall that nobody names is taken to be as long as the one across, a room without a diagonal to be square, and a board to be as the
 published table has it: that is nobody's measure either. A side that is dressed to 11/16" instead of 3/4" makes every side that is
 mitered 1/16" too long.
@@ -54,7 +55,7 @@ mistake. Measure after the drywall is up.`,
             for (const dimension of open) {
                 if (dimension.kind === 'stock') continue;
                 const { at } = dimension, figure = dimensionFigure(dimension, job), name = capitalized(dimensionName(dimension));
-                report({ at, message: `${sentence(dimension, figure === '' ? name : `${name}, ${figure},`)} ${todo(dimension, least)} before anything is cut from it.` });
+                report({ at, message: `${sentence(dimension, figure === '' ? name : `${name}, ${figure},`)} ${todo(dimension, least)} before anything is cut from ${(dimension.count ?? 1) > 1 ? 'them' : 'it'}.` });
             }
         },
     },
@@ -64,7 +65,8 @@ function sentence(dimension: Dimension, subject: string): string {
     const { known, kind, name, like, fixture } = dimension;
     if (known === 'assumed') return kind === 'diagonal' ? 'Nobody measured a diagonal: the corners are taken to be as they are drawn.' : `Nobody measured wall ${name}${like ? `: it is taken to be as long as wall ${like}` : ''}.`;
     const of = fixture ? `The place of ${name}` : subject;
-    return known === 'unsaid' ? `${of} does not say how it is known.` : `${of} is ${knownWords(dimension)}.`;
+    const many = (dimension.count ?? 1) > 1;
+    return known === 'unsaid' ? `${of} ${many ? 'do not say how that' : 'does not say how it'} is known.` : `${of} ${many ? 'are' : 'is'} ${knownWords(dimension)}.`;
 }
 
 /** All boards of a room together: they are measured in one go, where they lie. */
@@ -81,6 +83,7 @@ function foundOf(boards: readonly Dimension[], { grid, at }: Room, job: JobSetti
     };
 }
 
-function todo({ known }: Dimension, least: Status): string {
-    return known === 'measured' && least === 'verified' ? 'Measure it a second time' : 'Measure it';
+function todo({ known, count = 1 }: Dimension, least: Status): string {
+    const it = count > 1 ? 'them' : 'it';
+    return known === 'measured' && least === 'verified' ? `Measure ${it} a second time` : `Measure ${it}`;
 }

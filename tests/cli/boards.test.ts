@@ -91,6 +91,11 @@ describe('boards', () => {
         expect(planned(await boards(mended), 'bought', 'on hand')).not.toContain('den.side-A-1-north');
     });
 
+    test('how the length of a board on hand is known stands where it is cut', async () => {
+        const told = yard.replace('price    3.25 USD per ft', 'price    3.25 USD per ft\n  on-hand  1 x 16\' as told by "the yard"');
+        expect((await cofferwright(folderWith({ ...house, 'yard.coffer': told }), ['boards'])).out).toMatch(/#\d+ +16' on hand, told by the yard  /);
+    });
+
     test('a board on hand that another room has cut is gone, also where only one room is asked for', async () => {
         const withBoard = yard.replace('price    3.25 USD per ft', 'price    3.25 USD per ft\n  on-hand  1 x 16\'');
         const files = { ...house, 'yard.coffer': withBoard, 'hall.coffer': inWork(`cut 16' of pine-1x8 into band-north left 3'`).replace('room den', 'room hall') };

@@ -3,6 +3,7 @@ import { readFile } from '../../src/language/read-file.ts';
 import { isAsked } from '../../src/measure/dimensions.ts';
 import { dimensionName } from '../../src/measure/known-words.ts';
 import { walkRound } from '../../src/measure/walk.ts';
+import { HALL } from '../../src/rules/support/examples.ts';
 import { TestWorkspace } from '../support/workspace.ts';
 
 const read = async (words: string, before = '') => {
@@ -60,4 +61,16 @@ test.each([
 ])('a room is asked once it says of a dimension how it is known: %s', async (words, asked) => {
     expect(isAsked(await read(`  wall north 12'\n  wall east 9' on 2026-04-01 by "Ana"\n${words}`))).toBe(asked);
     expect(isAsked(await read(`  wall north 12'\n  wall east 9'\n${words}`, 'job "Elm Row 2" { cut-from measured }'))).toBe(true);
+});
+
+test('boards that are there come last: those that were measured by their names, one fewer of those on hand, and none that is cut up', async () => {
+    const workspace = await TestWorkspace.open({ 'hall.coffer': HALL.replace(/stock poplar-1x6 \{ size 1x6/, 'stock poplar-1x6 { size 1x6; lengths 8\'; on-hand 3 x 9\' as told by "the yard"').replace('  grid {', `  measured {
+    board b1 poplar-1x6 as verified on 2026-03-05 by "Ines" { length 8' 11 1/2" }
+    board b2 poplar-1x6 as verified { length 9'; into side-A-1-north }
+  }
+  grid {`) }), [room] = readFile(workspace.document('hall.coffer')).rooms;
+    const last = walkRound(room!).filter(({ dimension: { kind } }) => kind === 'on-hand' || kind === 'board');
+    expect(last.map(({ dimension, todo }) => [dimensionName(dimension), dimension.sizes!.map(size => size / 16256), dimension.known, dimension.by ?? '', todo])).toEqual([
+        ['2 boards of poplar-1x6 on hand', [108], 'told', 'the yard', 'measure'], ['board b1', [107.5], 'verified', 'Ines', 'nothing'],
+    ]);
 });

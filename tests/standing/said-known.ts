@@ -33,6 +33,7 @@ export const KNOWN_TRIALS: Readonly<Record<string, Trial>> = {
     'Profile.wraps/on': is('on 2026-03-07', 'on 2026-03-08', WRAPPED, ['clearance 1/4"', 'clearance 1/4" on 2026-03-07']),
     'Profile.wraps/by': is('by "Wren"', 'by "Ruiz"', WRAPPED, ['clearance 1/4"', 'clearance 1/4" as told by "Wren"']),
     ...knownThrice('Job.longest-board', 'longest-board    12\''), ...knownThrice('Job.longest-piece', 'longest-piece    6\'', ['longest-board    12\'', 'longest-board    12\'\n  longest-piece    6\'']),
+    ...knownThrice('Stock.on-hand', '2 x 7\' worth 4 USD'), ...knownThrice('Trim.spring', 'drops 2"', ['corners  mitered', 'corners  mitered; spring 38° drops 2"']),
     ...knownThrice('Room.longest-piece', 'longest-piece 6\'', ['room den "The den" {\n', 'room den "The den" {\n  longest-piece 6\'\n']),
     ...knownThrice('Wall.hump', 'hump 1/4" at 3\'', eastWith('hump 1/4" at 3\'')), ...knownThrice('Wall.hollow', 'hollow 1/4" at 3\'', eastWith('hollow 1/4" at 3\'')), ...knownThrice('Wall.leans-in', 'leans-in 1/4"', eastWith('leans-in 1/4"')), ...knownThrice('Wall.leans-out', 'leans-out 1/4"', eastWith('leans-out 1/4"')),
     'Ceiling.height/as': is('as told', 'as drawn', ['height    8\' 6"', 'height    8\' 6" as told']),

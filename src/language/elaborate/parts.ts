@@ -132,5 +132,6 @@ export function readTrim(part: Reading, home: ast.Item): Trim | undefined {
     const board = readBoard(part, home), corners = part.word<Trim['corners']['value']>('corners'), nails = part.fasteners('nails');
     const spring = part.given(part.found('spring'), ({ known: { value } }) => value.is === 'quantity' ? value.exact.valueOf() : undefined);
     const projects = part.measure('spring', undefined, 'projects'), drops = part.measure('spring', undefined, 'drops');
-    return board && corners && !part.lost('spring', spring) ? { ...board, corners, ...spring && { spring, projects, drops }, nails } : undefined;
+    const springKnown = spring ? recordedBy(part, mod => part.found('spring', mod), spring.at) : {};
+    return board && corners && !part.lost('spring', spring) ? { ...board, corners, ...spring && { spring, projects, drops, ...Object.keys(springKnown).length > 0 && { springKnown } }, nails } : undefined;
 }

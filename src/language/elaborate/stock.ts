@@ -160,6 +160,7 @@ function onHandOf(reading: Reading, width: SizeOfStock | undefined, raise: Raise
         if (value.is !== 'pair') return undefined;
         const count = reading.count(found, value.first), length = reading.ticks(found, value.second);
         if (count === undefined || length === undefined) return undefined;
+        const known = recordedBy(reading, mod => reading.modOn(line, 'on-hand', mod), sourceOf(found.expr));
         const said = reading.modOn(line, 'on-hand', 'worth');
         const worth = said && reading.amountOf(said);
         const ripped = reading.modOn(line, 'on-hand', 'ripped-to'), wide = ripped && reading.ticks(ripped);
@@ -169,6 +170,6 @@ function onHandOf(reading: Reading, width: SizeOfStock | undefined, raise: Raise
             raise({ rule: 'out-of-range', at: sourceOf(ripped!.expr), message: `A strip is narrower than its board: ${found.strip} is ripped from none that is ${found.board} wide. If these are boards, leave ${quoted('ripped-to')} out.` });
             return undefined;
         }
-        return { count, length, ...worth && { worth: { amount: worth.exact, currency: worth.currency } }, ...wide !== undefined && { width: wide } };
+        return { count, length, ...worth && { worth: { amount: worth.exact, currency: worth.currency } }, ...wide !== undefined && { width: wide }, ...known };
     });
 }

@@ -9,7 +9,8 @@ import { roundDown } from '../../quantity/round.ts';
 import type { Ticks } from '../../quantity/ticks.ts';
 import { nameInRoom } from '../../takeoff/ids.ts';
 import type { Piece } from '../../takeoff/model.ts';
-import { titleOf, type HousePlan } from '../house.ts';
+import { boardKnownWords } from '../../measure/lengths-at-hand.ts';
+import { titleOf, type House, type HousePlan } from '../house.ts';
 import { countText, sizeText, there } from './there.ts';
 import { marksText } from '../marks.ts';
 import { columns, wrap, type Files, type Paint } from '../look.ts';
@@ -49,7 +50,7 @@ function boards({ house, plan }: HousePlan, paint: Paint, files: Files): string[
         paint.strong('HOW TO CUT THEM'),
         `kerf ${length(job.kerf.value)}, end trim ${length(job.endTrim.value)} a board; lengths between the long points; offcuts after kerf and trim,`,
         `those of ${length(job.shortestOffcut.value)} and more are kept`,
-        ...plan.stocks.flatMap(stock => ['', `${paint.strong(stockName(stock.stock))}  ${knownText(stock.known)}`, ...stock.choice ? wrap(choiceText(stock.choice), WIDTH) : [], ...stockCuts(stock, job, nameOf)]),
+        ...plan.stocks.flatMap(stock => ['', `${paint.strong(stockName(stock.stock))}  ${knownText(stock.known)}`, ...stock.choice ? wrap(choiceText(stock.choice), WIDTH) : [], ...stockCuts(stock, house, nameOf)]),
     ];
 }
 
@@ -78,9 +79,12 @@ function shoppingRows({ stock, boards: all, buy }: StockPlan, name: string, show
 }
 
 /** Each board: its length, then from one end what is cut off it, pieces of one length together, and what is left. */
-function stockCuts({ stock, boards }: StockPlan, job: JobSettings, nameOf: (piece: Piece) => string): string[] {
+function stockCuts({ stock, boards }: StockPlan, { job, rooms }: House, nameOf: (piece: Piece) => string): string[] {
     const { show: { value: show }, cutTo: { value: step } } = job;
-    const heads = columns(boards.map(b => [`#${b.number}`, `${sizeText(stock, b, show)}${b.from === 'bought' ? '' : ` ${b.from}`}${b.measured === undefined ? '' : `, ${b.measured}`}`, '|']));
+    const known = ({ from, measured, length }: Board): string[] =>
+        (from === 'on hand' ? [measured ?? '', cleanText(boardKnownWords(rooms.map(({ room }) => room), { stock, measured, length }))] : []);
+    const there = (b: Board): string => [`${sizeText(stock, b, show)}${b.from === 'bought' ? '' : ` ${b.from}`}`, ...known(b).filter(words => words !== '')].join(', ');
+    const heads = columns(boards.map(b => [`#${b.number}`, there(b), '|']));
     const indent = Math.max(...heads.map(head => head.length)) + 2;
     return boards.flatMap((board, i) => wrap([boardText(board, step, show, nameOf), ...besideText(board, stock, job)].join('; '), WIDTH - indent)
         .map((line, j) => (j === 0 ? `  ${heads[i]!.slice(0, -1)} ${line}` : ' '.repeat(indent) + line)));
