@@ -23,6 +23,12 @@ export function fontFaces(sheet: Sheet): string {
     }).join('\n');
 }
 
+/** The rules for a page of words, in both weights. */
+export function facesForWords(words: string): readonly string[] {
+    const isExtended = EXTENDED_LETTERS.test(words);
+    return ([400, 600] as const).flatMap(weight => [fontFace(weight, LATIN[weight], ''), ...isExtended ? [fontFace(weight, EXTENDED[weight], `;unicode-range:${EXTENDED_RANGE}`)] : []]);
+}
+
 function fontFace(weight: Weight, base64: string, range: string): string {
     return `@font-face{font-family:'${FONT_FAMILY}';font-weight:${weight};src:url(data:font/woff2;base64,${base64}) format('woff2')${range}}`;
 }

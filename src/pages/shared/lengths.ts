@@ -1,5 +1,5 @@
 /** A length as src/quantity prints it, of feet and inches or of millimeters. */
-const ONE = String.raw`[~-]?(?:\d+'(?!\w)(?: (?:\d+ )?\d+(?:\/\d+)?")?|(?:\d+ )?\d+(?:\/\d+)?"|\d+(?:\.\d+)? mm\b)`;
+const ONE = String.raw`[~-]?(?:\d+'(?!\w)(?: (?:\d+ )?\d+(?:[/\u2044]\d+)?")?|(?:\d+ )?\d+(?:[/\u2044]\d+)?"|\d+(?:\.\d+)? mm\b)`;
 /** A length where no word or figure runs into it, with those that it makes one figure with: `3/4" x 5 1/2"`, `5 1/2" ± 1/64"`. */
 const LENGTH = new RegExp(String.raw`(?<![\w'".\u2044])${ONE}(?: [x×±] ${ONE})*`, 'g');
 

@@ -1,3 +1,4 @@
+import { facesForWords } from '../../drawing/svg/fonts.ts';
 import { attributes, html, trusted, wordsAlone, type Html } from './html.ts';
 import { PRINT_COLORS, PAGE_STYLE } from './style.ts';
 import { isCalm } from '../../plain/notice.ts';
@@ -20,17 +21,28 @@ interface PrintedPage {
  * forbids it), nothing of the machine it was made on.
  */
 export function printable({ title, body, style = '', landscape = false, language = 'en', notice = [] }: PrintedPage): HtmlText {
-    const paper = `@page{size:${landscape ? 'landscape' : 'portrait'};margin:12mm}`;
+    const paper = `@page{size:${landscape ? 'landscape' : 'portrait'};margin:12mm}`, { faces, rest } = lettersOnce(body);
     return wholeFile({
-        title, language, policy: "default-src 'none'; style-src 'unsafe-inline'; font-src data:; img-src data:", style: [PRINT_COLORS, PAGE_STYLE, paper, style].join('\n'),
+        title, language, policy: "default-src 'none'; style-src 'unsafe-inline'; font-src data:; img-src data:", style: [...faces, PRINT_COLORS, PAGE_STYLE, paper, style].join('\n'),
         body: html`<body class="printed">
 <main>
 <h1>${title}</h1>
-${noticeMarkup(notice)}${body}
+${noticeMarkup(notice)}${rest}
 </main>
 </body>`,
     });
 }
+
+/**
+ * The letters that lengths and drawings are set in, once for the whole page: each of its drawings brings them along, and a page without drawings needs them
+ * for its fractions.
+ */
+function lettersOnce(body: Html): { faces: readonly string[]; rest: Html } {
+    const rest = body.text.replaceAll(FACE, '');
+    return { faces: facesForWords(rest), rest: trusted(rest) };
+}
+/** As a drawing writes them: what stands in a job has no such quotes left. */
+const FACE = /@font-face\{font-family:'[^}]*\}\n/g;
 
 /** In a box of its own over everything else. */
 function noticeMarkup(notice: readonly string[]): Html | '' {
