@@ -1,4 +1,5 @@
 import type { Ceiling } from '../ceiling/model.ts';
+import { atOnce, type Steps } from '../plain/steps.ts';
 import type { Piece, TakeOff } from '../takeoff/model.ts';
 import { pairsWithin, roomBodies, type Body } from './body.ts';
 import { handless, misfits } from './gather.ts';
@@ -20,26 +21,38 @@ import { bodiesOf, standingOf, type Standing } from './solids.ts';
  * The form of each solid is that of its line of the list; its place, and what it should stand to, come from the layout.
  */
 export function dryFit(ceiling: Ceiling, takeOff: TakeOff): DryFit {
-    return lookedAt(standingOf(takeOff, ceiling), takeOff);
+    return atOnce(dryFitting(ceiling, takeOff));
+}
+
+/** The same step by step. */
+export function* dryFitting(ceiling: Ceiling, takeOff: TakeOff): Steps<DryFit> {
+    const standing = yield* standingOf.inSteps(takeOff, ceiling);
+    yield;
+    return yield* lookedAt(standing, takeOff);
 }
 
 /** The same, of solids that may have been moved: for tests of what is seen. */
 export function examined(plan: Plan, takeOff: TakeOff, solids: readonly Solid[]): DryFit {
-    return lookedAt({ plan, solids, bodies: bodiesOf(plan, solids) }, takeOff);
+    return atOnce(lookedAt({ plan, solids, bodies: atOnce(bodiesOf(plan, solids)) }, takeOff));
 }
 
-function lookedAt({ plan, solids, bodies }: Standing, takeOff: TakeOff): DryFit {
+/** Pairs that are looked at in one step: some tenths of a second on a busy machine. */
+const PAIRS_AT_ONCE = 10_000;
+
+function* lookedAt({ plan, solids, bodies }: Standing, takeOff: TakeOff): Steps<DryFit> {
     const { ceiling } = plan;
     const pairs = pairsWithin([...bodies, ...roomBodies(ceiling)], REACH);
     const wrongs: Wrong[] = [];
     const joined = new Map<Piece | string, Set<Piece | string>>();
     let joints = 0, gaps = 0;
-    for (const [a, b] of pairs) {
+    for (const [i, [a, b]] of pairs.entries()) {
+        if (i % PAIRS_AT_ONCE === 0) yield;
         const { joint, gap, wrong } = meetingOf(a, b);
         if (joint) { joints++; (joined.get(a.is) ?? joined.set(a.is, new Set()).get(a.is)!).add(b.is); }
         if (gap) gaps++;
         wrongs.push(...wrong);
     }
+    yield;
     wrongs.push(...unmet(takeOff, bodies, joined));
     const under = undersides(bodies, ceiling), open = openings(bodies, ceiling);
     const misfit = misfits(wrongs, ceiling.room.job.cutTo.value);

@@ -1,13 +1,14 @@
 import { unchanged } from '../ceiling/as-before.ts';
 import { isLaidOut } from '../ceiling/layout.ts';
 import type { Ceiling, LaidOut } from '../ceiling/model.ts';
-import { dryFit } from '../dryfit/dry-fit.ts';
+import { dryFitting } from '../dryfit/dry-fit.ts';
 import type { DryFit } from '../dryfit/model.ts';
 import { faultAt } from '../findings/fault.ts';
 import type { Finding } from '../findings/finding.ts';
 import type { FileContent } from '../job/file.ts';
 import type { Room } from '../job/model.ts';
-import { kept } from '../plain/kept.ts';
+import { kept, keptInSteps } from '../plain/kept.ts';
+import type { Steps } from '../plain/steps.ts';
 import { hasError, runFitRules } from '../rules/run-fit.ts';
 import { surveyedOf } from '../survey/survey.ts';
 import { inspect, layoutOf, takeOffOf } from './inspect.ts';
@@ -21,24 +22,26 @@ export function inspectClosely(file: FileContent): Finding[] {
 }
 
 /**
- * What a room is looked at with, step by step, each of which takes its time and is kept: whoever must not keep others waiting takes a breath between
- * them, and finds it all there when it looks.
+ * What a room is looked at with, step by step, and kept: whoever must not keep others waiting takes a breath after every step, and finds it all there
+ * when it looks.
  */
-export function stepsOf(file: FileContent, room: Room): readonly (() => void)[] {
+export function* stepsOf(file: FileContent, room: Room): Steps<void> {
     const layout = layoutOf(room), { ceiling } = layout;
-    return ceiling && !hasError(layout, file, inspect(file).findings) ? partsOf(ceiling) : [];
+    if (ceiling && !hasError(layout, file, inspect(file).findings)) yield* partsOf(ceiling);
 }
 
 /** The same of any room that is laid out. */
-export function partsOf(ceiling: Ceiling): readonly (() => void)[] {
-    const steps: readonly (() => unknown)[] = [() => takeOffOf(ceiling), () => dryFitOf(ceiling), () => surveyedOf(ceiling, takeOffOf(ceiling))];
-    // what fails is told by the look itself
-    return steps.map(step => () => {
-        behindWall(ceiling.room, () => {
-            step();
-            return [];
-        });
-    });
+export function* partsOf(ceiling: Ceiling): Steps<void> {
+    try {
+        const takeOff = takeOffOf(ceiling);
+        yield;
+        yield* dryFitOf.inSteps(ceiling);
+        yield;
+        surveyedOf(ceiling, takeOff);
+        yield;
+    } catch {
+        // what fails is told by the look itself
+    }
 }
 
 /** As much of it as is known without looking: of the rooms that somebody has put together already. */
@@ -70,6 +73,10 @@ export function behindWall({ at }: Pick<Room, 'at'>, look: () => readonly Findin
 
 /** Kept by the ceiling's identity, as the take-off is: a room that nobody changes is put together once. */
 export const dryFitOf = Object.assign(
-    (ceiling: Ceiling): DryFit => fitted(unchanged(ceiling)), { has: (ceiling: Ceiling): boolean => fitted.has(unchanged(ceiling)) },
+    (ceiling: Ceiling): DryFit => fitted(unchanged(ceiling)),
+    {
+        has: (ceiling: Ceiling): boolean => fitted.has(unchanged(ceiling)),
+        inSteps: (ceiling: Ceiling): Steps<DryFit> => fitted.inSteps(unchanged(ceiling)),
+    },
 );
-const fitted = kept((ceiling: Ceiling): DryFit => dryFit(ceiling, takeOffOf(ceiling)));
+const fitted = keptInSteps((ceiling: Ceiling): Steps<DryFit> => dryFitting(ceiling, takeOffOf(ceiling)));

@@ -1,3 +1,5 @@
+import { atOnce, type Steps } from './steps.ts';
+
 /** Rooms of which as much is kept as their pieces and their arrangement are. */
 export const MOST_ROOMS = 64;
 
@@ -32,6 +34,26 @@ export function kept<Thing extends object, Made, Known extends unknown[]>(
         return made;
     };
     return Object.assign(of, { has: (thing: Thing) => held(thing) !== undefined });
+}
+
+/** What takes long to make, for who can wait, and step by step for who must not keep others waiting. */
+export interface KeptInSteps<Thing, Made, Known extends unknown[] = []> extends Kept<Thing, Made, Known> {
+    inSteps(thing: Thing, ...known: Known): Steps<Made>;
+}
+
+/** The same, of what is made in steps. What two make at the same time is what the first had ready. */
+export function keptInSteps<Thing extends object, Made, Known extends unknown[]>(
+    make: (thing: Thing, ...known: Known) => Steps<Made>, most = Infinity,
+): KeptInSteps<Thing, Made, Known> {
+    const all = kept((_: Thing, made: () => Made) => made(), most);
+    return Object.assign((thing: Thing, ...known: Known): Made => all(thing, () => atOnce(make(thing, ...known))), {
+        has: all.has,
+        *inSteps(thing: Thing, ...known: Known): Steps<Made> {
+            if (all.has(thing)) return all(thing, () => atOnce(make(thing, ...known)));
+            const made = yield* make(thing, ...known);
+            return all(thing, () => made);
+        },
+    });
 }
 
 /**

@@ -1,6 +1,7 @@
 import type { Ceiling } from '../ceiling/model.ts';
 import { separation, type Block } from '../dryfit/block.ts';
 import { TICKS_PER_INCH } from '../quantity/ticks.ts';
+import type { Steps } from '../plain/steps.ts';
 import type { BottomOrder } from '../takeoff/closing/bottoms.ts';
 import { runsInOrder } from '../takeoff/closing/pieces.ts';
 import type { Part, Piece, TakeOff } from '../takeoff/model.ts';
@@ -19,11 +20,14 @@ const FACES: readonly Part[] = ['side', 'timber'];
 /** So near two pieces are fastened to each other: a bench-built box stands a little off its blocking. */
 const TOUCH = TICKS_PER_INCH / 4;
 
+/** Pieces that are looked at in one step: some tenths of a second on a busy machine. */
+const AT_ONCE = 2000;
+
 /**
  * What has to be there before what, each pair once and with one reason: from how the pieces stand to each other, and from the joints of the take-off.
  * A piece that would hang in the way of another one's straight lift has to wait for it.
  */
-export function beforesOf(all: readonly Stood[], nearby: Nearby<Stood>, { joints }: TakeOff, { around }: Ceiling): Before[] {
+export function* beforesOf(all: readonly Stood[], nearby: Nearby<Stood>, { joints }: TakeOff, { around }: Ceiling): Steps<Before[]> {
     const found = new Map<string, Before>();
     const add = (first: Piece, then: Piece, why: Reason): void => {
         const key = `${first.id} ${then.id}`;
@@ -35,7 +39,8 @@ export function beforesOf(all: readonly Stood[], nearby: Nearby<Stood>, { joints
         if (kind === 'butt' && first && then) add(first, then, biscuits ? 'runs-through' : 'custom');
     }
     const order = new Map(all.map((one, i) => [one, i]));
-    for (const one of all) {
+    for (const [i, one] of all.entries()) {
+        if (i % AT_ONCE === AT_ONCE - 1) yield;
         const way = lifted(one, RIGHT_UNDER);
         for (const other of [...touching(one, nearby)].sort((a, b) => order.get(a)! - order.get(b)!)) {
             if (other === one) continue;

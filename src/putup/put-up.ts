@@ -42,17 +42,19 @@ function* puttingUp(ceiling: Ceiling): Steps<PutUp> {
     const names = namesOf(takeOff.pieces), said = saidBefore(ceiling, names);
     const held = heldUp(ceiling, names), late = (id: string): number => { const own = held.pieces.get(id); return own ? latenessOf(own) : 0; };
     yield;
-    const standing = [...beforesOf(all, nearby, takeOff, ceiling), ...said], befores = [...standing, ...splicedBefores(ceiling, takeOff, { band: 'last' })], firstBay = firstBayOf(ceiling, takeOff, befores);
+    const standing = [...yield* beforesOf(all, nearby, takeOff, ceiling), ...said];
+    yield;
+    const befores = [...standing, ...splicedBefores(ceiling, takeOff, { band: 'last' })], firstBay = firstBayOf(ceiling, takeOff, befores);
     const joints = biscuited(takeOff), walls = wallsOf(ceiling), openOf = middlesOf(ceiling);
     const byId = new Map(all.map(one => [one.piece.id, one]));
     const getsPast = ({ first, then }: Before): boolean => getsRound(byId.get(first)!, [byId.get(then)!], { nearby, walls, openOf });
     yield;
-    let ordered = inOrder(all, befores, { firstBay, late }, getsPast);
+    let ordered = yield* inOrder(all, befores, { firstBay, late }, getsPast);
     yield;
     const band = bandIn(ordered.batches);
     // with the band up there is no room at the ends of a run
-    if (band === 'first') ordered = inOrder(all, [...standing, ...splicedBefores(ceiling, takeOff, { band })], { firstBay, late }, getsPast);
-    const { before, stuck } = ordered, hasCrews = (ceiling.room.putUp?.crews.value ?? 1) > 1, least = inLeastOrder(ordered.batches, before);
+    if (band === 'first') ordered = yield* inOrder(all, [...standing, ...splicedBefores(ceiling, takeOff, { band })], { firstBay, late }, getsPast);
+    const { before, stuck } = ordered, hasCrews = (ceiling.room.putUp?.crews.value ?? 1) > 1, least = yield* inLeastOrder(ordered.batches, before);
     yield;
     const inRoom = { nearby, walls, openOf, jointsOf: (id: string) => joints.get(id) ?? [], waysOf: waysOfClosing(ceiling, takeOff, { band }) };
     const stepsOf = (batches: readonly Batch[]): Steps<Tried> => tried(batches, inRoom, { held: held.pieces, hasCrews });
@@ -97,27 +99,29 @@ function lostIn(steps: readonly Step[]): number {
     return steps.reduce((sum, { placings }) => sum + placings.filter(({ path }) => !path).length, 0);
 }
 
+interface Ordered extends Scheduled { readonly before: readonly Before[] }
+
 /**
  * What goes up late by custom alone goes up earlier where something else needs it to: a band before the trim that ends at it, where that has to be there
  * before bottoms that hang under it. Where that is not enough, since the text wants something up before what it then hangs in the way of, what gets round it
  * need not come first.
  */
-function inOrder(
+function* inOrder(
     all: readonly Stood[], before: readonly Before[], wishes: Wishes, getsPast: (before: Before) => boolean,
-): Scheduled & { readonly before: readonly Before[] } {
-    const first = { ...scheduled(all, before, wishes), before };
+): Steps<Ordered> {
+    const first: Ordered = { ...yield* scheduled(all, before, wishes), before };
     if (first.stuck.length === 0) return first;
     const circles = inCircles(before), kinds = [['last'], ['custom', 'spliced'], ['last', 'custom', 'spliced']] as const;
-    const withoutThese = (gone: ReadonlySet<Before>): typeof first => {
+    const withoutThese = function* (gone: ReadonlySet<Before>): Steps<Ordered> {
         const needed = before.filter(one => !gone.has(one));
-        return { ...scheduled(all, needed, wishes), before: needed };
+        return { ...yield* scheduled(all, needed, wishes), before: needed };
     };
     // as little as will do
     let least = first;
     for (const past of [() => [], () => [...circles].filter(one => one.why === 'in-the-way' && getsPast(one))]) {
         const around = past();
         for (const custom of [...around.length > 0 ? [[]] : [], ...kinds]) {
-            const now = withoutThese(new Set([...around, ...[...circles].filter(({ why }) => (custom as readonly string[]).includes(why))]));
+            const now = yield* withoutThese(new Set([...around, ...[...circles].filter(({ why }) => (custom as readonly string[]).includes(why))]));
             if (now.stuck.length < least.stuck.length) least = now;
             if (least.stuck.length === 0) return least;
         }

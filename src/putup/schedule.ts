@@ -1,4 +1,5 @@
 import { grouped } from '../plain/groups.ts';
+import type { Steps } from '../plain/steps.ts';
 import { distance, type Point } from '../plane/point.ts';
 import { groupOf, KINDS, type Group } from './groups.ts';
 import type { Before, FirstBay } from './model.ts';
@@ -17,11 +18,18 @@ export interface Wishes { readonly firstBay: FirstBay | null; late(id: string): 
  * what comes later is done in parts.
  * `befores` may name what is no piece: it is there as soon as all that it waits for is.
  */
-export function scheduled(all: readonly Stood[], befores: readonly Before[], wishes: Wishes): Scheduled {
+export function* scheduled(all: readonly Stood[], befores: readonly Before[], wishes: Wishes): Steps<Scheduled> {
     const work = new Work(all, befores, wishes), batches: Batch[] = [];
-    for (let batch = work.next(); batch; batch = work.next()) batches.push(batch);
+    yield;
+    for (let batch = work.next(); batch; batch = work.next()) {
+        batches.push(batch);
+        if (batches.length % AT_ONCE === 0) yield;
+    }
     return { batches, stuck: work.stuck() };
 }
+
+/** Batches that are chosen in one step. */
+const AT_ONCE = 200;
 
 interface Waiting extends Group {
     readonly at: Point; readonly rank: number; readonly late: number; readonly pieces: Stood[];

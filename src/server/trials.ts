@@ -7,6 +7,7 @@ import { readFile } from '../language/read-file.ts';
 import type { CofferSharedServices } from '../language/coffer-services.ts';
 import { isBuiltin } from '../language/workspace/builtin.ts';
 import { madeFrom } from '../language/workspace/made-from.ts';
+import { inTurns, type Steps } from '../plain/steps.ts';
 import { inspectClosely, stepsOf } from '../pipeline/inspect-closely.ts';
 import { inspect, layoutOf } from '../pipeline/inspect.ts';
 import { RULES } from '../rules/index.ts';
@@ -25,12 +26,9 @@ export function answerTrials(connection: Connection, services: CofferSharedServi
         const { uri: asked, room } = fieldsOf<TryRoomParams>(params), uri = addressIn(asked);
         if (uri === undefined || typeof room !== 'string') return null;
         await WorkspaceManager.ready;
-        let steps: readonly (() => void)[] = [];
+        let steps: Steps<void> | undefined;
         await WorkspaceLock.read(() => { steps = stepsTo(services, { uri, room }); });
-        for (const step of steps) {
-            step();
-            await breath();
-        }
+        if (steps) await inTurns(steps, breath);
         return WorkspaceLock.read(() => tryRoom(services, { uri, room }));
     });
 }
@@ -46,9 +44,9 @@ export function trialsIn({ workspace }: CofferSharedServices): TrialsResult {
 }
 
 /** What takes long of it, in parts that are kept. */
-function stepsTo(services: CofferSharedServices, { uri, room: name }: TryRoomParams): readonly (() => void)[] {
+function stepsTo(services: CofferSharedServices, { uri, room: name }: TryRoomParams): Steps<void> | undefined {
     const document = documentAt(services, uri), content = document && readFile(document), room = content?.rooms.find(one => one.name === name);
-    return content && room ? stepsOf(content, room) : [];
+    return content && room && stepsOf(content, room);
 }
 
 /**

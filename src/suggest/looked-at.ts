@@ -39,10 +39,7 @@ export function* lookInSteps(room: Room, instead: Room, file: FileContent): Step
     const own: FileContent = { ...file, rooms: [room], alternates: [], stocks: [], profiles: [] };
     const soon = inspect(own).findings;
     yield;
-    for (const step of stepsOf(own, room)) {
-        step();
-        yield;
-    }
+    yield* stepsOf(own, room);
     const told = [...soon, ...inspectClosely(own)].filter(finding => !finding.allowed && !isOfAnother(finding, room));
     const { ceiling } = layoutOf(room), errors = told.filter(({ severity }) => severity === 'error');
     const causes = errors.filter(({ rule }) => rule !== notLaidOut.name);

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { layOut } from '../../src/ceiling/layout.ts';
 import type { Ceiling } from '../../src/ceiling/model.ts';
+import { atOnce } from '../../src/plain/steps.ts';
 import type { Point } from '../../src/plane/point.ts';
 import { leastWay } from '../../src/putup/ladder/least-way.ts';
 import { hop, stretchOf, type Stretch } from '../../src/putup/ladder/stretch.ts';
@@ -52,14 +53,14 @@ function grid(rows: number, columns: number, [wide, high]: readonly [number, num
 describe('the way of the ladder', () => {
     test('of short stretches is the least there is, and that is proved: against every order of all of them, whatever waits for what', () => {
         fc.assert(fc.property(fc.array(stretches(6), { minLength: 1, maxLength: 3 }), all => {
-            const { orders, length, atLeast } = leastWay(all);
+            const { orders, length, atLeast } = atOnce(leastWay(all));
             expect(lengthOf(placesOf(all, orders))).toBe(length);
             expect([length, atLeast]).toEqual([leastOfAll(all), leastOfAll(all)]);
         }), { seed: 41, numRuns: runs(150, 40) });
     });
     test('of a stretch of twelve, by dynamic programming, is no longer than any other that keeps to what waits', () => {
         fc.assert(fc.property(fc.array(spot, { minLength: 12, maxLength: 12 }), fc.integer({ min: 1, max: 5 }), (at, every) => {
-            const waits = at.map((_, i) => new Set(i >= every ? [i - every] : [])), all = [stretchOf(at, waits)], { length, atLeast } = leastWay(all);
+            const waits = at.map((_, i) => new Set(i >= every ? [i - every] : [])), all = [stretchOf(at, waits)], { length, atLeast } = atOnce(leastWay(all));
             expect(length).toBe(atLeast);
             let tried = 0;
             for (const order of everyOrder(12, waits)) {
@@ -75,7 +76,7 @@ describe('the way of the ladder', () => {
             places.map(([, next, far], i) => new Set(i === 0 ? [] : [...next ? [i - 1] : [], ...far === null ? [] : [far % i]])),
         ));
         fc.assert(fc.property(fc.array(fc.oneof(stretches(30), chained), { minLength: 1, maxLength: 3 }), all => {
-            const { orders, length, atLeast } = leastWay(all);
+            const { orders, length, atLeast } = atOnce(leastWay(all));
             expect(lengthOf(placesOf(all, orders))).toBe(length);
             expect(atLeast).toBeLessThanOrEqual(length);
             orders.forEach((order, i) => {
@@ -87,7 +88,7 @@ describe('the way of the ladder', () => {
     test('what none is shorter than holds where the least is known: sixteen and more in a line, in whatever order they are given', () => {
         const line = fc.record({ at: fc.array(fc.integer({ min: 0, max: 2_000_000 }), { minLength: 16, maxLength: 40 }) });
         fc.assert(fc.property(line, ({ at }) => {
-            const { length, atLeast } = leastWay([stretchOf(at.map(x => ({ x, y: 7 })), at.map(() => new Set<number>()))]);
+            const { length, atLeast } = atOnce(leastWay([stretchOf(at.map(x => ({ x, y: 7 })), at.map(() => new Set<number>()))]));
             // from one end to the other
             const least = Math.max(...at) - Math.min(...at);
             expect(atLeast).toBeLessThanOrEqual(least);
@@ -100,9 +101,9 @@ describe('the way of the ladder', () => {
             const row = Math.floor(i / columns), at = i % columns;
             return row * columns + (row % 2 === 0 ? at : columns - 1 - at);
         };
-        expect(leastWay([grid(rows, columns, far, inOrder)])).toMatchObject({ length: least, atLeast: least });
+        expect(atOnce(leastWay([grid(rows, columns, far, inOrder)]))).toMatchObject({ length: least, atLeast: least });
         // as they are counted it is found, too, or near it, and told honestly
-        const { length, atLeast } = leastWay([grid(rows, columns, far, i => i)]);
+        const { length, atLeast } = atOnce(leastWay([grid(rows, columns, far, i => i)]));
         expect(length).toBeGreaterThanOrEqual(least);
         expect(length).toBeLessThan(least * 1.06);
         expect(atLeast).toBeLessThanOrEqual(least);

@@ -3,7 +3,9 @@ import { HoverRequest } from 'vscode-languageserver';
 import { PANE_KINDS, type PaneKind } from '../../src/pages/kinds.ts';
 import type { ExportFormat } from '../../src/pages/page.ts';
 import { contentInSteps, contentOn, PAGES } from '../../src/pages/pages.ts';
+import { dryFitOf, partsOf } from '../../src/pipeline/inspect-closely.ts';
 import { inTurns } from '../../src/plain/steps.ts';
+import { putUp, putUpOf, puttingUpOf } from '../../src/putup/put-up.ts';
 import { PANE_CONTENT, PANE_EXPORT, PANE_SHOWS, type PaneContentParams, type PaneExportResult, type PaneShowsParams } from '../../src/server/messages.ts';
 import { hallOf } from '../bench/hall.ts';
 import { roomOnPage, serve } from '../panes/support/content.ts';
@@ -28,6 +30,15 @@ describe('what takes long in a large room', () => {
         const { made, turns } = await counted(contentInSteps(PAGES[kind], room, wishes));
         expect(turns).toBeGreaterThanOrEqual((PARTS as Partial<Record<string, number>>)[kind] ?? 1);
         expect(JSON.stringify(made)).toBe(JSON.stringify(contentOn(PAGES[kind], room, wishes)));
+    });
+
+    test('how it goes together, and how it goes up, are found in parts', async () => {
+        const { ceiling } = roomOnPage(await serve(files), 'hall.coffer'), fit = await counted(partsOf(ceiling));
+        expect(fit.turns).toBeGreaterThanOrEqual(3);
+        expect(dryFitOf.has(ceiling)).toBe(true);
+        const up = await counted(puttingUpOf(ceiling));
+        expect(up.turns).toBeGreaterThanOrEqual(12);
+        expect(putUpOf(ceiling)).toEqual(putUp(ceiling));
     });
 
     /** Of each file that takes long at least so many. */

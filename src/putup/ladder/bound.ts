@@ -1,17 +1,21 @@
+import type { Steps } from '../../plain/steps.ts';
 import type { Stretch } from './stretch.ts';
 
 /** Prices are changed so often. */
 const ROUNDS = 80;
+/** Rounds that are done in one step. */
+const AT_ONCE = 20;
 
 /**
  * No way through all places is shorter than this, in whatever order. A way is a tree in which every place but its ends has two ways; so with a price on
  * every place it takes no less than the least tree does, less the prices twice. Prices rise where that tree has more ways than two, and fall where it has one
  * (Held and Karp 1970). All in whole ticks, so that nothing is lost to rounding.
  */
-export function noLessThan({ far }: Stretch, entry: readonly number[], known: number): number {
+export function* noLessThan({ far }: Stretch, entry: readonly number[], known: number): Steps<number> {
     const count = entry.length, price = entry.map(() => 0);
     let best = 0;
     for (let round = 0, pace = 1; round < ROUNDS; round++, pace *= SLOWER) {
+        if (round % AT_ONCE === AT_ONCE - 1) yield;
         const { sum, ways } = leastTree(far, entry, price);
         // the end of a way has one, so its price counts once: that of the cheapest does at least
         const end = price.reduce((least, one, i) => (one < price[least]! ? i : least), 0);

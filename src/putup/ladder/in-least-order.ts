@@ -1,4 +1,5 @@
 import { grouped } from '../../plain/groups.ts';
+import type { Steps } from '../../plain/steps.ts';
 import type { Ticks } from '../../quantity/ticks.ts';
 import type { Before } from '../model.ts';
 import type { Batch } from '../schedule.ts';
@@ -12,9 +13,9 @@ interface LeastOrder { readonly batches: readonly Batch[]; readonly atLeast: Tic
  * What is done kind after kind stays so, and so does what is held up until later; of what follows each other otherwise everything comes after what it waits
  * for, and the ladder is moved as little as can be found.
  */
-export function inLeastOrder(batches: readonly Batch[], before: readonly Before[]): LeastOrder {
+export function* inLeastOrder(batches: readonly Batch[], before: readonly Before[]): Steps<LeastOrder> {
     const waits = waitsAmong(batches, before), stretches = stretchesOf(batches);
-    const { orders, atLeast } = leastWay(stretches.map(({ from, to }) => stretchOf(
+    const { orders, atLeast } = yield* leastWay(stretches.map(({ from, to }) => stretchOf(
         batches.slice(from, to).map(({ at }) => at),
         batches.slice(from, to).map((_, i) => new Set([...waits[from + i]!].filter(other => other >= from).map(other => other - from))),
     )));

@@ -1,3 +1,4 @@
+import type { Steps } from '../../plain/steps.ts';
 import type { Ticks } from '../../quantity/ticks.ts';
 import { noLessThan } from './bound.ts';
 import { exactly, MOST_EXACT, type Ends } from './exact.ts';
@@ -12,9 +13,9 @@ interface LeastWay { readonly orders: readonly (readonly number[])[]; readonly l
  * most `MOST_EXACT` places the least is kept for every place that may be its last. A longer one is improved as long as small changes make it shorter, and what
  * no order is shorter than is worked out beside it: where the two are the same, this is proved for it, too.
  */
-export function leastWay(stretches: readonly Stretch[]): LeastWay {
+export function* leastWay(stretches: readonly Stretch[]): Steps<LeastWay> {
     const done: Done[] = [];
-    for (const stretch of stretches) done.push(after(done.at(-1), stretch));
+    for (const stretch of stretches) done.push(yield* after(done.at(-1), stretch));
     const last = done.at(-1);
     if (!last) return { orders: [], length: 0, atLeast: 0 };
     const length = Math.min(...last.ends.least), orders: number[][] = [];
@@ -34,24 +35,26 @@ interface Done {
     readonly low: readonly number[];
 }
 
-function after(before: Done | undefined, stretch: Stretch): Done {
+function* after(before: Done | undefined, stretch: Stretch): Steps<Done> {
     const { at } = stretch;
-    if (!before) return found(stretch, at.map(() => 0), at.map(() => 0), at.map(() => -1));
+    if (!before) return yield* found(stretch, at.map(() => 0), at.map(() => 0), at.map(() => -1));
     const hops = at.map(to => before.stretch.at.map(from => hop(from, to)));
     const cameFrom = hops.map(own => leastOf(own.map((far, i) => far + before.ends.least[i]!)));
     const entry = hops.map((own, i) => own[cameFrom[i]!]! + before.ends.least[cameFrom[i]!]!);
     const low = hops.map(own => Math.min(...own.map((far, i) => far + before.low[i]!)));
-    return found(stretch, entry, low, cameFrom);
+    return yield* found(stretch, entry, low, cameFrom);
 }
 
-function found(stretch: Stretch, entry: readonly number[], lowEntry: readonly number[], cameFrom: readonly number[]): Done {
+function* found(stretch: Stretch, entry: readonly number[], lowEntry: readonly number[], cameFrom: readonly number[]): Steps<Done> {
     if (entry.length <= MOST_EXACT) {
         const ends = exactly(stretch, entry), isSame = entry.every((one, i) => one === lowEntry[i]);
         return { stretch, ends, cameFrom, low: isSame ? ends.least : exactly(stretch, lowEntry).least };
     }
-    const way = shorter(stretch, entry), [first] = way as [number];
+    yield;
+    const way = yield* shorter(stretch, entry), [first] = way as [number];
     const inIt = way.slice(1).reduce((sum, one, i) => sum + stretch.far(way[i]!, one), 0), length = entry[first]! + inIt;
-    const low = noLessThan(stretch, lowEntry, lowEntry[first]! + inIt);
+    yield;
+    const low = yield* noLessThan(stretch, lowEntry, lowEntry[first]! + inIt);
     // where it ends, nobody else may
     return { stretch, ends: { least: entry.map((_, i) => (i === way.at(-1) ? length : Infinity)), wayTo: () => way }, cameFrom, low: entry.map(() => low) };
 }

@@ -1,3 +1,4 @@
+import type { Steps } from '../../plain/steps.ts';
 import type { Stretch } from './stretch.ts';
 
 /** So many places in a row are moved elsewhere together. */
@@ -7,7 +8,7 @@ const TOGETHER = 3;
  * A way through all places that neither turning a part of it round nor moving up to three places elsewhere makes shorter; not always the shortest. It begins
  * with the places as they are numbered, which is one in which nothing comes before what it waits for.
  */
-export function shorter({ waits, far }: Stretch, entry: readonly number[]): number[] {
+export function* shorter({ waits, far }: Stretch, entry: readonly number[]): Steps<number[]> {
     const way = entry.map((_, i) => i), place = [...way], followers = waits.map((): number[] => []);
     waits.forEach((own, then) => { for (const first of own) followers[first]!.push(then); });
     /** What it takes from the place at `i` of the way to the one at `j`; from before the first, and to behind the last, too. */
@@ -45,9 +46,12 @@ export function shorter({ waits, far }: Stretch, entry: readonly number[]): numb
     };
     // every change makes it shorter by a tick at least, so it ends; that often it is not far from its end
     for (let left = MOST_CHANGES * way.length; left > 0; left--) {
+        if (left % AT_ONCE === 0) yield;
         look();
         if (!turned() && !moved()) break;
     }
     return way;
 }
 const MOST_CHANGES = 4;
+/** Changes that are made in one step. */
+const AT_ONCE = 100;

@@ -7,6 +7,7 @@ import { statedFiles } from '../../language/stated-files.ts';
 import type { Tables } from '../../language/workspace/tables.ts';
 import type { ChangesFound } from '../../pages/changes/known.ts';
 import { RoomsOnPages, type FilesThere, type RoomThere } from '../../pages/rooms.ts';
+import { inTurns } from '../../plain/steps.ts';
 import { behindWall, inspectClosely, stepsOf } from '../../pipeline/inspect-closely.ts';
 import type { Commit } from '../messages.ts';
 import { t } from '../../pages/shared/words.ts';
@@ -50,10 +51,7 @@ export async function compareHouse(
         const found: Finding[] = [];
         for (const there of closely ? house.rooms : []) if (!old.isSameNow(there.file.uri)) {
             // what takes long is made before, a part at a time
-            for (const step of stepsOf(there.file, there.layout.room)) {
-                step();
-                await next();
-            }
+            await inTurns(stepsOf(there.file, there.layout.room), next);
             found.push(...behindWall(there.layout.room, () => inspectClosely({ ...there.file, rooms: [there.layout.room] })));
             await next();
         }

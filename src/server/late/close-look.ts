@@ -83,8 +83,7 @@ export class CloseLook {
         const content = readFile(document);
         const found = new Map<string, readonly Diagnostic[] | 'unknown'>();
         for (const room of content.rooms) {
-            for (const step of isKnown(layoutOf(room)) ? stepsOf(content, room) : []) {
-                step();
+            for (const _ of isKnown(layoutOf(room)) ? stepsOf(content, room) : []) {
                 await breath();
                 if (edition !== this.edition) return undefined;
             }

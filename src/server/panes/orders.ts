@@ -56,7 +56,7 @@ export class Orders {
 /** What its content is made of, part by part; `before`: ceilings of rooms that it waits for. */
 function* partsOf(ceiling: Ceiling, before: readonly Ceiling[]): Generator<undefined, void> {
     for (const own of [...before, ceiling]) {
-        dryFitOf(own);
+        yield* dryFitOf.inSteps(own);
         yield;
         yield* puttingUpOf(own);
         yield;

@@ -1,5 +1,6 @@
 import { DocumentState, type LangiumDocument } from 'langium';
 import type { Connection } from 'vscode-languageserver';
+import type { Ceiling } from '../../ceiling/model.ts';
 import type { BoardProver } from '../../cutting/board-prover.ts';
 import type { CofferSharedServices } from '../../language/coffer-services.ts';
 import { isOfHouse, isPaneKind } from '../../pages/kinds.ts';
@@ -204,12 +205,13 @@ export class Panes {
 
     /** Works out part by part what a pane will ask for all at once, and answers whoever comes in between. False where something changed meanwhile. */
     private async getReady(pane: Pane): Promise<boolean> {
-        let steps: readonly (() => void)[] = [];
-        await this.between(() => { steps = this.stepsFor(pane); });
-        for (const step of steps) {
+        let ceilings: readonly Ceiling[] = [];
+        await this.between(() => { ceilings = this.largeFor(pane); });
+        for (const steps of ceilings.map(partsOf)) for (let goesOn = true; goesOn;) {
             await breath();
             if (this.isOvertaken) return false;
-            await this.between(step);
+            goesOn = false;
+            await this.between(() => { goesOn = !steps.next().done; });
         }
         return !this.isOvertaken;
     }
@@ -252,10 +254,11 @@ export class Panes {
         return isOfHouse(kind) ? all.filter(({ layout }) => keyOfJob(layout.room.job) === house) : [there];
     }
 
-    private stepsFor(pane: Pane): readonly (() => void)[] {
+    /** The large ceilings that a pane shows. */
+    private largeFor(pane: Pane): readonly Ceiling[] {
         const { there, all } = this.aimed(pane);
-        return there === undefined ? []
-            : this.shownWith(pane, there, all).flatMap(({ layout: { ceiling } }) => (ceiling && ceiling.coffers.length > LARGE ? partsOf(ceiling) : []));
+        const shown = there === undefined ? [] : this.shownWith(pane, there, all);
+        return shown.flatMap(({ layout: { ceiling } }) => (ceiling && ceiling.coffers.length > LARGE ? [ceiling] : []));
     }
 
     /** Between builds, when every document is linked. */
