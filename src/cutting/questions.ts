@@ -244,7 +244,20 @@ function piecesOn(layouts: readonly Layout[], kind: number, { pieces }: Posed): 
     return out;
 }
 
-function reasonFor({ piece, length }: Blank, offers: readonly Offer[], job: JobSettings): string {
+function reasonFor(blank: Blank, offers: readonly Offer[], job: JobSettings): string {
+    return `${withoutBoughtBoard(blank, offers, job)}${goneOnHand(blank, job)}`;
+}
+
+/** Boards on hand that would be long enough: other pieces have them, else it came out of one. Nothing where there is none. */
+function goneOnHand({ piece: { stock }, length, width }: Blank, job: JobSettings): string {
+    const long = stock.onHand.filter(({ value }) => value.length - job.endTrim.value >= length && (value.width ?? width) >= width);
+    const count = long.reduce((sum, { value }) => sum + Math.floor(value.count), 0), longest = Math.max(...long.map(({ value }) => value.length));
+    if (count === 0) return '';
+    const told = printLength(longest, job.show.value);
+    return count === 1 ? `; the one on hand that is long enough, ${told}, goes to other pieces` : `; the ${count} on hand that are long enough, ${told} at the longest, go to other pieces`;
+}
+
+function withoutBoughtBoard({ piece, length }: Blank, offers: readonly Offer[], job: JobSettings): string {
     const { stock } = piece;
     const show = (ticks: Ticks): string => printLength(ticks, job.show.value);
     const longest = offers.at(-1)?.length;

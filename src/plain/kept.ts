@@ -37,7 +37,7 @@ export function kept<Thing extends object, Made, Known extends unknown[]>(
 }
 
 /** What takes long to make, for who can wait, and step by step for who must not keep others waiting. */
-export interface KeptInSteps<Thing, Made, Known extends unknown[] = []> extends Kept<Thing, Made, Known> {
+interface KeptInSteps<Thing, Made, Known extends unknown[] = []> extends Kept<Thing, Made, Known> {
     inSteps(thing: Thing, ...known: Known): Steps<Made>;
 }
 

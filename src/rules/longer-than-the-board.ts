@@ -46,7 +46,11 @@ the coffer, away from other joints. Otherwise write a splice, buy longer boards,
 });
 
 /** A piece that no board is there for, and the longest that is to be had of its stock; less than nothing without end, where no board of it may come in. */
-interface TooLong { readonly piece: Piece; readonly longest: Ticks }
+interface TooLong {
+    readonly piece: Piece; readonly longest: Ticks;
+    /** Boards on hand that it would come out of, which as long or longer pieces need. */
+    readonly taken: readonly LongBoard[];
+}
 
 /**
  * Pieces that are longer than any board that is sold and that no long board on hand is there for. One is told for each stock, the
@@ -59,7 +63,7 @@ export function tooLongForBoards(pieces: readonly Piece[], job: JobSettings): To
         const stock = ofStock[0]!.stock, boards = longBoards(stock, job);
         const piece = longestWithoutBoard(ofStock, boards);
         const shorter = boards.filter(({ longest, width }) => width === undefined && longest < (piece?.overall ?? 0)).map(({ longest }) => longest);
-        return piece ? [{ piece, longest: Math.max(longestPiece(stock, job), ...shorter) }] : [];
+        return piece ? [{ piece, longest: Math.max(longestPiece(stock, job), ...shorter), taken: boards.filter(board => holds(board, piece)) }] : [];
     });
 }
 
@@ -72,7 +76,7 @@ function longestWithoutBoard(pieces: readonly Piece[], boards: readonly LongBoar
     const [whole, strips] = [boards.filter(({ width }) => width === undefined), boards.filter(({ width }) => width !== undefined)];
     let next = 0;
     return inOrder.find(piece => {
-        const strip = strips.findIndex(({ longest, width }) => longest >= piece.overall && width! >= Math.min(piece.width, piece.thickness));
+        const strip = strips.findIndex(board => holds(board, piece));
         if (strip >= 0) strips.splice(strip, 1);
         else if (next >= whole.length || whole[next]!.longest < piece.overall) return true;
         else next++;
@@ -80,7 +84,12 @@ function longestWithoutBoard(pieces: readonly Piece[], boards: readonly LongBoar
     });
 }
 /** What comes out of a board on hand, at the longest; and its width where it is a strip. */
-interface LongBoard { readonly longest: Ticks; readonly width?: Ticks }
+interface LongBoard { readonly longest: Ticks; readonly length: Ticks; readonly width?: Ticks }
+
+function holds({ longest, width = Infinity }: LongBoard, piece: Piece): boolean {
+    return longest >= piece.overall && width >= Math.min(piece.width, piece.thickness);
+}
+
 const TOLD_FIRST: readonly Piece['part'][] = ['bottom', 'blocking', 'side', 'cleat', 'spacer', 'timber', 'molding', 'band', 'trim'];
 
 /** The longest pieces that come out of what is on hand, the longest first, one a board. */
@@ -88,7 +97,7 @@ function longBoards(stock: Stock, job: JobSettings): LongBoard[] {
     const sold = longestPiece(stock, job);
     return stock.onHand.flatMap(({ value }) => {
         const { count, width } = value, longest = Math.min(value.length - Math.max(0, job.endTrim.value), job.longestPiece?.value ?? Infinity);
-        return longest > sold ? Array.from({ length: Math.min(count, MOST_LOOKED_AT) }, () => ({ longest, ...width !== undefined && { width } })) : [];
+        return longest > sold ? Array.from({ length: Math.min(count, MOST_LOOKED_AT) }, () => ({ longest, length: value.length, ...width !== undefined && { width } })) : [];
     }).sort((a, b) => b.longest - a.longest);
 }
 /** More long boards than a room has lines. */
@@ -113,7 +122,15 @@ function knownOf(limit: Limit): string {
     return known && `, ${known}`;
 }
 
-function foundOf({ piece, longest }: TooLong, ceiling: Ceiling): Found {
+/** Where there was a board on hand for it. Found by the room: which of its pieces it is cut into, the plan of boards tells. */
+function takenWords(taken: readonly LongBoard[], size: (ticks: Ticks) => string): string {
+    if (taken.length === 0) return '';
+    const longest = size(Math.max(...taken.map(({ length }) => length)));
+    if (taken.length === 1) return `, now that the one of ${longest} on hand is needed for another piece`;
+    return `, now that the ${taken.length} on hand, ${longest} at the longest, are needed for others`;
+}
+
+function foundOf({ piece, longest, taken }: TooLong, ceiling: Ceiling): Found {
     const { job } = ceiling.room, { part, overall } = piece, size = sizesOf(job), step = job.cutTo.value;
     const { at, splices } = saidOf(piece, ceiling), subject = `The ${part} (${placeOf(piece)})`;
     if (longest === -Infinity) {
@@ -126,7 +143,7 @@ function foundOf({ piece, longest }: TooLong, ceiling: Ceiling): Found {
     const isAlong = part === 'side' || part === 'molding' || part === 'trim', cut = roundTo(overall, step);
     const undecided = splices && splices.value !== 'on-crossings' && (!isAlong || longest > 0) ? splices : undefined;
     const isCarried = longest === job.longestPiece?.value;
-    const toBeHad = isCarried ? `no more than ${size(longest)} gets into the room` : longest > 0 ? `${size(longest)} is the longest you can get` : 'the end trim leaves nothing of any board';
+    const toBeHad = isCarried ? `no more than ${size(longest)} gets into the room` : longest > 0 ? `${size(longest)} is the longest you can get${takenWords(taken, size)}` : 'the end trim leaves nothing of any board';
     const isOnWall = part === 'cleat' && piece.line === null && piece.bay === null;
     const wall = piece.line === null && part !== 'trim' ? piece.on : null;
     const mend = undecided && isAlong ? 'Let it be spliced, as it is with `splices on-crossings`, or buy longer boards.'

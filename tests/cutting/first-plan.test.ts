@@ -122,7 +122,10 @@ describe('a first plan of the boards to buy', () => {
     test('of boards on hand that alone are long enough there may be too few: the others are cut all the same', () => {
         const pine = stock({ feet: [8], perFoot: '1', onHand: [[1, inches(192)]] });
         const made = plan([...several(2, id => piece(id, pine, inches(150))), piece('short', pine, inches(60))]);
-        expect(made.unplaced.map(({ reason }) => reason)).toEqual([`it is 12' 6", and the longest pine-1x6 is 8', 7' 11" without its ends`]);
+        expect(made.unplaced.map(({ reason }) => reason)).toEqual([`it is 12' 6", and the longest pine-1x6 is 8', 7' 11" without its ends; the one on hand that is long enough, 16', goes to other pieces`]);
+        const more = stock({ feet: [8], perFoot: '1', onHand: [[1, inches(192)], [2, inches(156)], [1, inches(96)]] });
+        expect(plan(several(4, id => piece(id, more, inches(150)))).unplaced.map(({ reason }) => reason))
+            .toEqual([`it is 12' 6", and the longest pine-1x6 is 8', 7' 11" without its ends; the 3 on hand that are long enough, 16' at the longest, go to other pieces`]);
         expect(bought(made)).toEqual(["1 x 8'"]);
         expect(made.stocks[0]!.boards.map(({ from, strips }) => [from, strips[0]!.pieces.length])).toEqual([['on hand', 1], ['bought', 1]]);
     });
