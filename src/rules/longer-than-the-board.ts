@@ -97,7 +97,8 @@ function longBoards(stock: Stock, job: JobSettings): LongBoard[] {
     const sold = longestPiece(stock, job);
     return stock.onHand.flatMap(({ value }) => {
         const { count, width } = value, longest = Math.min(value.length - Math.max(0, job.endTrim.value), job.longestPiece?.value ?? Infinity);
-        return longest > sold ? Array.from({ length: Math.min(count, MOST_LOOKED_AT) }, () => ({ longest, length: value.length, ...width !== undefined && { width } })) : [];
+        const board: LongBoard = { longest, length: value.length, ...width !== undefined && { width } };
+        return longest > sold ? Array.from({ length: Math.min(count, MOST_LOOKED_AT) }, () => board) : [];
     }).sort((a, b) => b.longest - a.longest);
 }
 /** More long boards than a room has lines. */
