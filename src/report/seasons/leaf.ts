@@ -49,16 +49,16 @@ function sectionsOf({ room }: RoomPieces, seasons: RoomSeasons | undefined, job:
             ],
             table: { head: ['beam', 'joint', 'as built', 'driest', 'dampest', ''], rows, figures: [2, 3, 4] },
         },
-        { heading: `${heading}: for the owner, after one winter`, words: ownerWords(seasons, f) },
+        { heading: `${heading}: for the owner, after one winter`, words: ownerWords(seasons, size.most) },
     ];
 }
 
 /** In words for somebody who builds no ceilings. */
-function ownerWords({ opensMost, humidified, year: { driest } }: RoomSeasons, f: (ticks: number) => string): string[] {
+function ownerWords({ opensMost, humidified, year: { driest } }: RoomSeasons, most: Sizes['most']): string[] {
     const fine = opensMost && opensMost.by > inches('1/128');
     return [
         'Wood takes up moisture from the air and gives it back: in the heating season its boards get a little narrower, in the damp season wider again, year after year.',
-        fine ? `In the first winter fine lines may show in the paint, ${opensMost.what === 'butt' ? 'most of all where beams cross and the boards underneath meet' : 'most of all in the corners of the coffers'}: up to about ${f(opensMost.by)} wide where nothing holds the boards together. They close again, for the most part, when the air gets damper.`
+        fine ? `In the first winter fine lines may show in the paint, ${opensMost.what === 'butt' ? 'most of all where beams cross and the boards underneath meet' : 'most of all in the corners of the coffers'}: up to ${most(opensMost.by)} wide where nothing holds the boards together. They close again, for the most part, when the air gets damper.`
             : 'In the first winter hardly a line should show in the paint.',
         'Have such lines filled and painted at the end of the first heating season, when they are widest, and not before it.',
         ...humidified > driest + 0.3 ? [`The drier the air, the wider they get: kept at 35% humidity in winter the wood stays at ${percentOf(humidified)} instead of ${percentOf(driest)}. How damp a house may be kept in winter depends on its windows and walls: ask before you buy a humidifier.`] : [],
