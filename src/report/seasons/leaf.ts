@@ -5,7 +5,7 @@ import type { Air } from '../../job/seasons.ts';
 import { capitalized } from '../../plain/words.ts';
 import { inches } from '../../quantity/rational.ts';
 import { percentOf } from '../../rules/support/percents.ts';
-import { linesNamed, sizesOf } from '../../rules/support/words.ts';
+import { linesNamed, sizesOf, type Sizes } from '../../rules/support/words.ts';
 import { titleOf, type House, type RoomPieces } from '../house.ts';
 import type { Leaf, LeafSection } from '../leaf.ts';
 import type { RoomSeasons } from './content.ts';
