@@ -26,6 +26,18 @@ export interface Fixture {
     /** Of what stands at a wall, where its line says enough of it. */
     readonly atWall?: AtWall;
 }
+/** What is rarely round in a ceiling. Common practice, no source. */
+const RECTANGULAR: ReadonlySet<string> = new Set(['register', 'speaker', 'access-panel', 'junction-box']);
+
+/**
+ * What a fixture reaches along the north wall, and along the east wall, where it is a rectangle: as its `size` says. Of one that says its `width` alone, and is
+ * rarely round, a square: how far it reaches the other way nobody said, and a square reaches nowhere less than a circle. What says a `diameter` is round.
+ */
+export function rectangleOf({ kind, size, diameter, width }: Pick<Fixture, 'kind' | 'size' | 'diameter' | 'width'>): { readonly across: Ticks; readonly down: Ticks } | undefined {
+    if (diameter) return undefined;
+    return size?.value ?? (width && RECTANGULAR.has(kind) ? { across: width.value, down: width.value } : undefined);
+}
+
 /** What stands at a wall: a casing, a cabinet, a soffit, a pocket, a stair opening. */
 export interface AtWall {
     readonly wall: Given<string>;

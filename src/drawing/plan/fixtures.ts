@@ -1,4 +1,5 @@
 import type { standingAtWalls } from '../../ceiling/at-the-wall.ts';
+import { rectangleOf } from '../../job/fixture.ts';
 import type { Fixture } from '../../job/model.ts';
 import type { Claims } from '../claims.ts';
 import { circle, group, line, polygon, rectangle, text, type Group, type Item, type Point, type TextRun } from '../display-list.ts';
@@ -28,10 +29,10 @@ const LEAST_RADIUS = 3.2;
 interface Standing { readonly center: Point; readonly radius: number; readonly clear: number; readonly halves?: Point }
 
 function standing({ fixture, x, y }: PlacedFixture, view: PlanView): Standing {
-    const real = Math.max(0, fixture.diameter?.value ?? 0) / 2 * view.pointsPerTick;
+    const real = Math.max(0, (fixture.diameter ?? fixture.width)?.value ?? 0) / 2 * view.pointsPerTick, rectangle = rectangleOf(fixture);
     const kept = Math.max(0, fixture.keepClear?.value ?? 0) * view.pointsPerTick;
-    if (fixture.size && !fixture.diameter) {
-        const { across, down } = fixture.size.value, halfOf = (side: number): number => Math.max(LEAST_RADIUS, side / 2 * view.pointsPerTick);
+    if (rectangle) {
+        const { across, down } = rectangle, halfOf = (side: number): number => Math.max(LEAST_RADIUS, side / 2 * view.pointsPerTick);
         const [wide, long] = [halfOf(across), halfOf(down)];
         return { center: [toX(view, x), toY(view, y)], radius: Math.max(wide, long), clear: kept, halves: [wide, long] };
     }

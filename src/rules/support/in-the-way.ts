@@ -1,6 +1,7 @@
 import { placeAlong, unitOf } from '../../ceiling/along.ts';
 import { reachAt } from '../../ceiling/flanks.ts';
 import type { Band, Ceiling, HalfBeam, Line } from '../../ceiling/model.ts';
+import { rectangleOf } from '../../job/fixture.ts';
 import type { Fixture } from '../../job/model.ts';
 import type { Ticks } from '../../quantity/ticks.ts';
 
@@ -18,9 +19,9 @@ export interface Placed {
 
 export function placed(fixtures: readonly Fixture[]): Placed[] {
     return fixtures.flatMap(fixture => {
-        const { x, y, kind, diameter, width, size } = fixture;
+        const { x, y, kind, diameter, width } = fixture, rectangle = rectangleOf(fixture);
         if (x === undefined || y === undefined || kind === '') return [];
-        const halves = !diameter && size && { x: size.value.across / 2, y: size.value.down / 2 };
+        const halves = rectangle && { x: rectangle.across / 2, y: rectangle.down / 2 };
         if (halves) return [{ fixture, x, y, half: Math.max(halves.x, halves.y), halves }];
         return [{ fixture, x, y, half: Math.ceil((diameter ?? width)?.value ?? 0) / 2 }];
     });
@@ -34,9 +35,9 @@ export function reachThatWay({ half, halves }: Placed, reach: Ticks, way: BothWa
     return halves && reach >= half ? reach - half + halves.x * Math.abs(way.x) + halves.y * Math.abs(way.y) : reach;
 }
 
-/** `, 6" across,`, `, 4" by 10",`; nothing where nobody says its size. */
-export function acrossWords({ half, halves }: Placed, size: (ticks: Ticks) => string): string {
-    if (halves) return `, ${size(2 * halves.x)} by ${size(2 * halves.y)},`;
+/** `, 6" across,`, `, 4" by 10",`; nothing where nobody says its size. What says its width alone is so far across. */
+export function acrossWords({ half, halves, fixture: { size: said } }: Placed, size: (ticks: Ticks) => string): string {
+    if (halves && said) return `, ${size(2 * halves.x)} by ${size(2 * halves.y)},`;
     return half > 0 ? `, ${size(2 * half)} across,` : '';
 }
 
