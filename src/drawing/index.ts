@@ -21,7 +21,7 @@ export { markChanged, withClouds } from './changed.ts';
 export { boardRollInSteps, drawBoardSheets } from './boards/sheets.ts';
 export { drawBoard } from './boards/single.ts';
 export { longestOf } from './boards/view.ts';
-export { drawLabels, labelGridFor } from './boards/labels.ts';
+export { drawLabels, labelGridFor, labelsInSteps } from './boards/labels.ts';
 export { drawView, drawViewInSteps, type Picture } from './view/picture.ts';
 export { pictureSvg, pictureSvgInSteps } from './view/picture-svg.ts';
 export { drawSurvey } from './survey/sheet.ts';

@@ -33,7 +33,7 @@ export function* stepsOf(file: FileContent, room: Room): Steps<void> {
 /** The same of any room that is laid out. */
 export function* partsOf(ceiling: Ceiling): Steps<void> {
     try {
-        const takeOff = takeOffOf(ceiling);
+        const takeOff = yield* takeOffOf.inSteps(ceiling);
         yield;
         yield* dryFitOf.inSteps(ceiling);
         yield;

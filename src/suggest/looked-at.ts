@@ -24,6 +24,9 @@ interface Look { readonly room: Room; readonly ceiling?: Ceiling; readonly found
 /** What the dry fit finds open because the tape has no finer mark is a warning; a grid that has it is not offered where nobody allows it. */
 const OF_ROUNDING: ReadonlySet<string> = new Set([jointOpens.name, cofferOffSize.name]);
 
+/** More coffers than this are taken off in steps. */
+const LARGE = 64;
+
 /** The room with another grid. What stands in its text stands where it did. */
 export function roomWith(room: Room, grid: Grid, { across, down, through }: Candidate): Room {
     return { ...room, grid: { ...grid, north: across.spacing, east: down.spacing, through: { ...grid.through, value: through } as Grid['through'] } };
@@ -37,6 +40,11 @@ export function lookAt(room: Room, instead: Room, file: FileContent): Look {
 /** The same step by step. */
 export function* lookInSteps(room: Room, instead: Room, file: FileContent): Steps<Look> {
     const own: FileContent = { ...file, rooms: [room], alternates: [], stocks: [], profiles: [] };
+    const laidOut = layoutOf(room).ceiling;
+    yield;
+    // rules of large rooms ask for its pieces
+    if (laidOut && laidOut.coffers.length > LARGE) yield* takeOffOf.inSteps(laidOut);
+    yield;
     const soon = inspect(own).findings;
     yield;
     yield* stepsOf(own, room);

@@ -2,6 +2,7 @@ import { cutOff } from '../../sawing/cut-off.ts';
 import type { LaidBoard, LaidPiece, LaidStrip, SawOrder } from '../../sawing/model.ts';
 import { partsTitle, partTitle, PLURAL } from '../../job/part.ts';
 import { grouped } from '../../plain/groups.ts';
+import { atOnce, eachInSteps, type Steps } from '../../plain/steps.ts';
 import { cutAlike } from '../../takeoff/cut-alike.ts';
 import type { Ticks } from '../../quantity/ticks.ts';
 import { comparePieces } from '../../takeoff/piece-order.ts';
@@ -20,6 +21,8 @@ import { degreesOf, edgesText } from '../../takeoff/ends.ts';
 interface LabelGrid { readonly paper: 'letter' | 'A4'; readonly columns: number; readonly rows: number }
 const MARGIN = 36;
 const PAD = 8;
+/** Sheets that are drawn in one step. */
+const AT_ONCE = 30;
 
 export function labelGridFor(order: SawOrder): LabelGrid {
     return { paper: order.job.show.value === 'millimeters' ? 'A4' : 'letter', columns: 3, rows: 8 };
@@ -31,12 +34,18 @@ export function labelGridFor(order: SawOrder): LabelGrid {
  * them. `job` stands small on each. `low`: spacers that a low ceiling wants lower than the rest, by their names, with how high.
  */
 export function drawLabels(order: SawOrder, job: string, grid: LabelGrid = labelGridFor(order), low: Low = new Map()): readonly Sheet[] {
+    return atOnce(labelsInSteps(order, job, grid, low));
+}
+
+/** The same step by step. */
+export function* labelsInSteps(order: SawOrder, job: string, grid: LabelGrid = labelGridFor(order), low: Low = new Map()): Steps<readonly Sheet[]> {
     const paper = PAPERS[grid.paper];
     const cell = { width: (paper.width - 2 * MARGIN) / grid.columns, height: (paper.height - 2 * MARGIN) / grid.rows };
     const cuts = bundled(cutsInOrder(order), low);
     const perSheet = grid.columns * grid.rows;
     const sheets = Math.ceil(cuts.length / perSheet);
-    return Array.from({ length: sheets }, (_, i) => {
+    yield;
+    return yield* eachInSteps(Array.from({ length: sheets }), AT_ONCE, (_, i) => {
         const own = cuts.slice(i * perSheet, (i + 1) * perSheet);
         const labels = own.map((cut, n) => {
             const left = MARGIN + (n % grid.columns) * cell.width, top = MARGIN + Math.floor(n / grid.columns) * cell.height;

@@ -24,10 +24,13 @@ export function toDxf(sheet: Sheet, show: Show): DxfText {
 export function* dxfInSteps(sheet: Sheet, show: Show): Steps<DxfText> {
     const drawing = new Drawing(sheet, show);
     yield* eachInSteps(sheet.items, 1, item => drawing.add([item]));
-    return drawing.text() as DxfText;
+    yield;
+    return (yield* drawing.text()) as DxfText;
 }
 
 type Drawn = { readonly item: Line | Polyline | Circle; readonly kind: Kind; readonly covers: number };
+/** Lines whose hidden parts are found in one step. */
+const AT_ONCE = 1000;
 const FONT = 'arial.ttf';
 /** The sheet's own lettering is narrower than the one that every machine has. */
 const NARROW = 0.8;
@@ -73,8 +76,9 @@ class Drawing {
         }
     }
 
-    text(): string {
-        for (const { item, kind, covers } of this.drawn) {
+    *text(): Steps<string> {
+        for (const [i, { item, kind, covers }] of this.drawn.entries()) {
+            if (i % AT_ONCE === AT_ONCE - 1) yield;
             if (item.kind !== 'line' && item.fill === 'ink') this.filled(item, kind);
             if (item.pen === null) continue;
             const layer = this.layerOf(kind, item.pen);
@@ -82,6 +86,7 @@ class Drawing {
             else this.strokes(item.kind === 'line' ? [item.from, item.to] : item.points, item.kind === 'polyline' && item.closed, layer, covers);
         }
         for (const { run, kind } of this.texts) this.words(run, kind);
+        yield;
         return `${this.writer.stringify()}\n`;
     }
 

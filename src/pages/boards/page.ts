@@ -1,5 +1,5 @@
 import { lowIn } from '../../report/cut-list/low-in-room.ts';
-import { boardRollInSteps, drawBoard, drawLabels, svgInSteps, toSvg, withNotice } from '../../drawing/index.ts';
+import { boardRollInSteps, drawBoard, labelsInSteps, svgInSteps, toSvg, withNotice } from '../../drawing/index.ts';
 import { printLength, type Show } from '../../quantity/print-length.ts';
 import { fileNameOfHouse, titleOf, titleOfHouse, type House } from '../../report/house.ts';
 import { csvSaw } from '../../report/sawing/csv.ts';
@@ -12,7 +12,7 @@ import type { Page, RoomOnPage } from '../page.ts';
 import { html, trusted, type Html } from '../shared/html.ts';
 import { fileName, type FileName } from '../../text/file-name.ts';
 import { printable } from '../shared/printable.ts';
-import { printedSheets } from '../shared/printed-sheets.ts';
+import { sheetsInSteps } from '../shared/printed-sheets.ts';
 import { NOTHING_SHOWN } from '../shared/shown.ts';
 import { t } from '../shared/words.ts';
 import { BOARDS_IN_STEP, boardsContentInSteps, type BoardsContent } from './content.ts';
@@ -68,9 +68,9 @@ function noticeOf({ house }: RoomOnPage): readonly string[] {
 function* printedLabels(room: RoomOnPage): Steps<HtmlText> {
     const title = titleOfHouse(houseOf(room)), { order } = yield* boardsInSteps(room);
     yield;
-    const sheets = drawLabels(order, title, undefined, lowIn(houseOf(room).rooms)).map(sheet => withNotice(sheet, noticeOf(room)));
+    const drawn = yield* labelsInSteps(order, title, undefined, lowIn(houseOf(room).rooms)), sheets = drawn.map(sheet => withNotice(sheet, noticeOf(room)));
     yield;
-    return printedSheets(t('Labels, {0}', title), sheets);
+    return yield* sheetsInSteps(t('Labels, {0}', title), sheets);
 }
 
 /** What to buy, every board, and the order of the work, on paper. */
