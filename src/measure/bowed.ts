@@ -32,8 +32,11 @@ export interface BowedWall {
     readonly scribes: readonly DeepStretch[];
     /** What stays open behind it, kept straight. */
     readonly gaps: readonly DeepStretch[];
-    /** Pieces that end at the wall, or at what runs along it and stands farther in, and by how much they are cut shorter there; less than nothing: longer. */
-    readonly ends: readonly { readonly piece: Piece; readonly along: Ticks; readonly by: Ticks }[];
+    /**
+     * Pieces that end at the wall, or at what runs along it and stands farther in, and by how much they are cut shorter there, along themselves; less than
+     * nothing: longer. With them, `at` a wall that nothing is said of, what runs along this one and is moved with it.
+     */
+    readonly ends: readonly { readonly piece: Piece; readonly along: Ticks; readonly by: Ticks; readonly at?: string }[];
     /** Lines that end at what runs along it, and what they lose or gain, in all, if that is bent to the wall and not kept straight; where that is otherwise. */
     readonly bent: readonly { readonly line: string; readonly by: Ticks }[];
     /** Readings that are beyond its ends, or counted from an end that it has not. */
@@ -43,20 +46,30 @@ export interface BowedWall {
 /** Every wall that something is said of, in the order of the walls. */
 export function bowedWalls(ceiling: Ceiling, pieces: readonly Piece[]): BowedWall[] {
     const { walls, room: { bows = {} }, around } = ceiling;
-    return walls.flatMap((wall): BowedWall[] => {
-        const bow = bows[wall.name];
+    const found = walls.map((wall): StandingWall => {
+        const bow = bows[wall.name], profile = bow && profileOf(wall, bow).profile, intos = (profile ?? []).map(({ into }) => into);
+        return { wall, profile, moved: profile ? Math.round(Math.max(0, Math.min(...intos)) + Math.min(0, Math.max(...intos))) : 0 };
+    });
+    const along = new Map(found.flatMap(one => (around[one.wall.name] ? [[one.wall.name, one]] : [])));
+    return found.flatMap((one): BowedWall[] => {
+        const { wall, moved } = one, bow = bows[wall.name];
         if (!bow) return [];
         const { profile, astray } = profileOf(wall, bow), runs = around[wall.name] ?? null;
         const allowance = runs?.kind === 'half-beam' ? runs.perimeter.scribe?.value ?? 0 : 0;
-        const intos = profile.map(({ into }) => into), moved = Math.round(Math.max(0, Math.min(...intos)) + Math.min(0, Math.max(...intos)));
         const deep = (sign: 1 | -1): DeepStretch[] =>
             (runs ? stretchesOver(profile.map(({ along, into }) => ({ along, depth: sign * (into - moved + allowance) })), TELLS) : []);
+        // what runs along it ends elsewhere, too, where the next wall does not stand square to it
+        const beside = moved === 0 ? [] : found.filter(other => other !== one && !other.profile)
+            .flatMap(other => endsAt(other, pieces.filter(piece => isAlong(piece, wall)), along).map(end => ({ ...end, at: other.wall.name })));
         return [{
-            wall, bow, runs, profile, moved, allowance, scribes: deep(1), gaps: deep(-1), ends: endsAt({ wall, profile, moved }, pieces), astray,
-            bent: runs?.kind === 'band' ? bentOf(ceiling, wall, profile).filter(({ by }) => Math.abs(by - moved) > TELLS) : [],
+            wall, bow, runs, profile, moved, allowance, scribes: deep(1), gaps: deep(-1), ends: [...endsAt(one, pieces, along), ...beside], astray,
+            bent: runs?.kind === 'band' ? bentOf(ceiling, wall, profile, moved) : [],
         }];
     });
 }
+
+/** A wall as it stands: `profile` where something is said of it; how far all of it is moved. */
+interface StandingWall { readonly wall: ShapedWall; readonly profile: BowedWall['profile'] | undefined; readonly moved: Ticks }
 
 /**
  * The readings in their order along the wall, with the corners, where the string is, each by as much farther in as all of it leans. Of two at one place
@@ -87,29 +100,54 @@ export function intoAt(profile: BowedWall['profile'], along: number): number {
 /** A corner that is nearer to a wall stands against it. */
 const TOUCHES = 8;
 
-function endsAt({ wall, profile, moved }: Pick<BowedWall, 'wall' | 'profile' | 'moved'>, pieces: readonly Piece[]): BowedWall['ends'] {
+/** Whether a piece runs along a wall, as part of the band or the half beam there. */
+function isAlong({ line, on }: Piece, { name }: ShapedWall): boolean {
+    return line === null && on === name;
+}
+
+/** What pieces lose that end at a wall; `along`: the walls along which something runs, by their names, which moves with them. */
+function endsAt({ wall, profile, moved }: StandingWall, pieces: readonly Piece[], along: ReadonlyMap<string, StandingWall>): BowedWall['ends'] {
     return pieces.flatMap(piece => {
-        const [a, b, c, d] = piece.corners;
+        const [a, b, c, d] = piece.corners, own = piece.line === null && piece.on !== null ? along.get(piece.on) : undefined;
         return ([[a, d], [b, c]] as const).flatMap((end, i) => {
             if (piece.meets[i] !== wall.name) return [];
             const [one, other] = end.map(corner => onWall(wall, corner)) as [Point, Point], touches = [one, other].every(({ y }) => Math.abs(y) <= TOUCHES);
             const [from, to] = [Math.min(one.x, other.x), Math.max(one.x, other.x)];
-            const spots = [from, to, ...profile.flatMap(({ along }) => (along > from && along < to ? [along] : []))];
-            const by = touches ? Math.round(Math.max(...spots.map(along => intoAt(profile, along)))) : moved;
+            const spots = [from, to, ...(profile ?? []).flatMap(({ along }) => (along > from && along < to ? [along] : []))];
+            const into = touches && profile ? Math.max(...spots.map(along => intoAt(profile, along))) : moved;
+            const by = lostBy(i === 0 ? { x: a.x - b.x, y: a.y - b.y } : { x: b.x - a.x, y: b.y - a.y }, { wall, into }, own);
             return Math.abs(by) > TELLS ? [{ piece, along: Math.round((from + to) / 2), by }] : [];
         });
     });
 }
 
-function bentOf({ lines }: Ceiling, wall: ShapedWall, profile: BowedWall['profile']): BowedWall['bent'] {
+/**
+ * What a piece that runs this way to a wall loses of its length where that stands so far in, and where it is itself moved with the wall that it runs along:
+ * of plane geometry, the way from one line to another that is parallel to it, along a third. Square to the wall it is just as much as the wall stands in.
+ */
+function lostBy(way: Point, { wall, into }: { readonly wall: ShapedWall; readonly into: number }, own: StandingWall | undefined): Ticks {
+    const n = inwards(wall), long = Math.hypot(way.x, way.y) || 1, toward = Math.abs(way.x * n.x + way.y * n.y) / long, m = own ? inwards(own.wall) : n;
+    return toward < NEARLY_ALONG ? 0 : Math.round((into - (own ? own.moved * (m.x * n.x + m.y * n.y) : 0)) / toward);
+}
+/** Sine of an angle at which nothing ends at a wall. */
+const NEARLY_ALONG = 1e-3;
+
+/** Square to a wall, into the room, which is to the right of its way, with y to the south. */
+function inwards({ from, to }: ShapedWall): Point {
+    const long = Math.hypot(to.x - from.x, to.y - from.y) || 1;
+    return { x: (from.y - to.y) / long, y: (to.x - from.x) / long };
+}
+
+function bentOf({ lines }: Ceiling, wall: ShapedWall, profile: BowedWall['profile'], moved: Ticks): BowedWall['bent'] {
     return lines.flatMap(line => {
         if (line.from !== wall.name && line.to !== wall.name) return [];
         const { heading, spot } = line, cross = (p: Point, q: Point): number => p.x * q.y - p.y * q.x;
         const way = { x: wall.to.x - wall.from.x, y: wall.to.y - wall.from.y }, under = cross(heading, way);
         if (under === 0) return [];
         const t = cross({ x: wall.from.x - spot.x, y: wall.from.y - spot.y }, way) / under;
-        const { x } = onWall(wall, { x: spot.x + heading.x * t, y: spot.y + heading.y * t }), by = Math.round(intoAt(profile, x));
-        return Math.abs(by) > TELLS ? [{ line: line.name, by }] : [];
+        const { x } = onWall(wall, { x: spot.x + heading.x * t, y: spot.y + heading.y * t }), into = intoAt(profile, x);
+        const by = lostBy(heading, { wall, into }, undefined);
+        return Math.abs(by) > TELLS && Math.abs(into - moved) > TELLS ? [{ line: line.name, by }] : [];
     });
 }
 

@@ -2,6 +2,7 @@ import type { JobSettings } from '../job/model.ts';
 import { tapeOf } from '../job/tape.ts';
 import { bowedWalls, CAULKED, LEAST_LEFT, TELLS, type BowedWall } from '../measure/bowed.ts';
 import { alongWords, stretchWords } from '../measure/bowed-words.ts';
+import { grouped } from '../plain/groups.ts';
 import { capitalized, counted, listed } from '../plain/words.ts';
 import { printMark } from '../quantity/print-length.ts';
 import { PLURAL } from '../job/part.ts';
@@ -51,7 +52,8 @@ function consequences(one: BowedWall, job: JobSettings): Found | undefined {
     const { wall, bow, runs, scribes, gaps, ends, moved } = one, mark = (ticks: number): string => printMark(Math.round(ticks), tapeOf(job));
     const worst = [...bow.readings.filter(reading => !one.astray.includes(reading)), ...bow.lean ? [bow.lean] : []]
         .sort((a, b) => Math.abs(b.value) - Math.abs(a.value))[0];
-    const short = ends.filter(({ by }) => by > 0), long = ends.filter(({ by }) => by < 0 && moved !== 0), what = runs?.kind === 'band' ? 'the band' : runs?.section.profile.solid ? 'the timber' : 'the bottom of the half beam';
+    const here = ends.filter(({ at }) => at === undefined), short = here.filter(({ by }) => by > 0), long = here.filter(({ by }) => by < 0 && moved !== 0);
+    const what = runs?.kind === 'band' ? 'the band' : runs?.section.profile.solid ? 'the timber' : 'the bottom of the half beam';
     const deepest = Math.max(0, ...scribes.map(scribe => scribe.deepest.ticks)), left = runs?.kind === 'band' ? runs.thickness.ticks - deepest : Infinity;
     const open = gaps.filter(gap => gap.deepest.ticks > CAULKED);
     const told = [
@@ -60,9 +62,18 @@ function consequences(one: BowedWall, job: JobSettings): Found | undefined {
         ...open.length > 0 ? [`behind ${what} a gap stays, ${listed(open.map(gap => stretchWords(gap, wall.length, mark)))}: shim it${runs?.kind === 'half-beam' ? `, and leave so much on the edge of ${runs.section.profile.solid ? 'it' : 'the bottom'} (\`scribe\`)` : ''}`] : [],
         ...short.length > 0 ? [`${endWords(short, mark)} ${short.length === 1 ? 'is' : 'are'} cut shorter where ${short.length === 1 ? 'it ends' : 'they end'} at it`] : [],
         ...long.length > 0 ? [`${endWords(long.map(end => ({ ...end, by: -end.by })), mark)} ${long.length === 1 ? 'is' : 'are'} cut longer, or what runs along it is shimmed out`] : [],
+        ...besideWords(ends, mark),
     ];
     if (!worst || told.length === 0) return undefined;
     return { ...wordsOf(worst), ...left < LEAST_LEFT && { severity: 'error' as const }, message: `Wall ${wall.name} is not straight or not plumb under the ceiling. ${capitalized(told.join('; '))}.` };
+}
+
+/** What runs along a wall that moves loses or gains where it ends at one that nothing is said of, and that does not stand square to it. */
+function besideWords(ends: BowedWall['ends'], mark: (ticks: number) => string): string[] {
+    return [...grouped(ends.filter(({ at }) => at !== undefined), ({ at, by }) => `${at} ${Math.sign(by)}`).values()].map(own => {
+        const most = Math.max(...own.map(({ by }) => Math.abs(by)));
+        return `what runs along it is cut ${mark(most)} ${own[0]!.by > 0 ? 'shorter' : 'longer'} where it ends at wall ${own[0]!.at!}`;
+    });
 }
 
 const MOST_NAMED = 3;

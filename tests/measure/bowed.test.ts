@@ -16,6 +16,36 @@ async function wallsOf(text: string) {
 const shapeOf = ({ profile }: BowedWall): number[][] => profile.map(({ along, into }) => [along, into]);
 const north = (words: string): string => HALL_WITH_BAND.replace(`wall north  12' 11 1/2"\n`, `wall north  12' 11 1/2" { ${words} }\n`);
 
+describe('walls that do not stand square to each other', () => {
+    /** Five walls: a corner of 135 degrees between north and north-east, and between that and east; half beams along all. */
+    const bay = (east: string, more = ''): string => HALL.replace(/ {2}wall north[^\n]*\n {2}wall east[^\n]*\n/, `  wall north      10' 10"
+  wall north-east 2' 9 15/16" turn 45 deg${more}
+  wall east       7' 5" { ${east} }
+  wall south      12' 10"
+  wall west
+`).replace('through        north-south\n', 'through        north-south\n    perimeter { kind half-beam; width 2 1/4"; scribe 1/4" }\n');
+    const endsOf = (walls: readonly BowedWall[], name: string): Record<string, number> => Object.fromEntries(walls.find(({ wall }) => wall.name === name)!.ends
+        .map(({ piece, by, at }) => [`${piece.id.replace(/^[^.]*\./, '')}${at ? ` at ${at}` : ''}`, Math.round(by / INCH * 1e3) / 1e3]));
+
+    test('a piece that meets one slanted loses the more by that, and what runs along it gains where the next wall slants away', async () => {
+        const { walls } = await wallsOf(bay('leans-in 1/4"')), ends = endsOf(walls, 'east');
+        // square to it as much as it leans; at 45 degrees 1/4" x sqrt(2) = 0.354"
+        expect([ends['side-A-3-north'], ends['bottom-A-3'], ends['blocking-south'], ends['side-south-3']]).toEqual([0.25, 0.25, 0.25, 0.25]);
+        expect([ends['blocking-north-east'], ends['side-north-east-1'], ends['bottom-north-east']]).toEqual([0.354, 0.354, 0.354]);
+        // the east wall moved 1/4" to the west meets the slanted one 1/4" farther north; the south wall is square to it
+        expect([ends['blocking-east at north-east'], ends['side-east-1 at north-east'], ends['bottom-east at north-east']]).toEqual([-0.25, -0.25, -0.25]);
+        expect(Object.keys(ends).filter(name => name.endsWith('at south') || name.endsWith('at north') || name.endsWith('at west'))).toEqual([]);
+    });
+
+    test('where both lean each has its share', async () => {
+        const { walls } = await wallsOf(bay('leans-in 1/4"', ' { leans-in 1/8" }'));
+        // along the east wall: (1/8" - 1/4" x cos 45) x sqrt(2) = -0.073"; along the slanted one: (1/4" - 1/8" x cos 45) x sqrt(2) = 0.229"
+        expect([endsOf(walls, 'north-east')['side-east-1'], endsOf(walls, 'east')['side-north-east-1']]).toEqual([-0.073, 0.229]);
+        // at the north wall, of which nothing is said, the slanted one gains 1/8" x cos 45 x sqrt(2) = 1/8"
+        expect(endsOf(walls, 'north-east')['side-north-east-1 at north']).toBe(-0.125);
+    });
+});
+
 describe('a wall that is not straight', () => {
     // a segment of a circle: R = h/2 + c^2/(8h), and its height at x from the middle of its chord sqrt(R^2 - x^2) - (R - h) (plane geometry)
     test('is scribed as deep as an arc is high, where enough of it was read', async () => {

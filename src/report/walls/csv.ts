@@ -7,7 +7,7 @@ import { decimal, unitOf } from '../csv.ts';
 import type { House, RoomPieces } from '../house.ts';
 import { csvStanding } from '../standing.ts';
 
-const HEADER = ['room', 'wall', 'what', 'of', 'unit', 'figure', 'at', 'from', 'to', 'counted_from', 'known', 'on', 'by'] as const;
+const HEADER = ['room', 'wall', 'what', 'of', 'unit', 'figure', 'at', 'from', 'to', 'counted_from', 'known', 'on', 'by', 'ends_at'] as const;
 
 /**
  * A row for each figure: how far the wall stands in (less than nothing: back) at each reading, every stretch that is scribed or stays open, and how much
@@ -25,7 +25,7 @@ export function csvWalls(houses: readonly House[], wallsOf: (room: RoomPieces) =
                 ...bow.lean ? [{ what: 'leans', figure: length(bow.lean.value), ...knownCells(bow.lean) }] : [],
                 ...([['scribe', scribes], ['gap', gaps]] as const).flatMap(([what, all]) => all.map(({ from, to, deepest }) =>
                     ({ what, figure: length(deepest.ticks), at: length(deepest.along), from: length(from), to: length(to) }))),
-                ...ends.map(({ piece, along, by }) => ({ what: 'cut-shorter', of: piece.id, figure: length(by), at: length(along) })),
+                ...ends.map(({ piece, along, by, at }) => ({ what: 'cut-shorter', of: piece.id, figure: length(by), at: length(along), ...at && { ends_at: at } })),
             ];
             const told = { room: room.room.name, wall: wall.name, unit: unitOf(show), counted_from: endsNamed(wall)[0],
                 ...knownCells(...bow.readings, bow.lean) };

@@ -27,7 +27,7 @@ export function jsonWalls(houses: readonly House[], wallsOf: (room: RoomPieces) 
                     leans: bow.lean ? { standsIn: length(bow.lean.value), reading: knownJson(bow.lean) } : null,
                     ...leastOf(bow),
                     moved: length(moved), scribes: scribes.map(stretch), gaps: gaps.map(stretch),
-                    cutShorter: ends.map(({ piece, along, by }) => ({ id: piece.id, along: length(along), by: length(by) })),
+                    cutShorter: ends.map(({ piece, along, by, at }) => ({ id: piece.id, along: length(along), by: length(by), ...at && { at } })),
                 })),
             };
         })),

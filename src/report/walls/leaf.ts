@@ -36,7 +36,8 @@ function sectionsOf({ room: { name } }: RoomPieces, walls: readonly BowedWall[],
             ]), figures: [],
         },
         after: walls.flatMap(({ wall, ends, bent }) => [
-            ...ends.map(({ piece, by, along }) => `${piece.id}: ${mark(Math.abs(by))} ${by > 0 ? 'shorter' : 'longer'} than listed where it ends at wall ${wall.name}, ${mark(along)} along it.`),
+            ...ends.map(({ piece, by, along, at = wall.name }) =>
+                `${piece.id}: ${mark(Math.abs(by))} ${by > 0 ? 'shorter' : 'longer'} than listed where it ends at wall ${at}, ${mark(along)} along it.`),
             ...bent.length > 0 ? [`Were the band along wall ${wall.name} bent to it and not kept straight: ${listed(bent.map(({ line, by }) => `line ${line} ${mark(Math.abs(by))} ${by > 0 ? 'shorter' : 'longer'}`))}.`] : [],
         ]),
     }, ...walls.some(({ astray }) => astray.length > 0) ? [{ heading: `${heading}: not used`, words: walls.flatMap(({ wall, astray }) => (astray.length > 0 ? [`${counted(astray.length, 'reading')} of wall ${wall.name} ${astray.length === 1 ? 'is' : 'are'} beyond its ends.`] : [])) }] : []];

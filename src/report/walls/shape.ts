@@ -41,7 +41,11 @@ export interface BowedWallJson {
     readonly scribes: readonly WallStretchJson[];
     readonly gaps: readonly WallStretchJson[];
     /** Pieces that end there, and how much shorter than listed they are cut; less than nothing: longer. */
-    readonly cutShorter: readonly { readonly id: string; readonly along: LengthJson; readonly by: LengthJson }[];
+    readonly cutShorter: readonly {
+        readonly id: string; readonly along: LengthJson; readonly by: LengthJson;
+        /** The wall that it ends at, where that is another one, of which nothing is said: what runs along this wall is moved with it. */
+        readonly at?: string;
+    }[];
 }
 /** How a dimension is known, when and by whom; `unsaid`: nobody says how. */
 export interface KnownJson { readonly known: Known; readonly on: string | null; readonly by: string | null }
