@@ -17,7 +17,8 @@ export type Place =
     | { readonly at: 'name-of-fixture', readonly keyword: string }
     | { readonly at: 'names', readonly layers: readonly Layer[] }
     | { readonly at: 'type' }
-    | { readonly at: 'unit' }
+    /** `of`: the property, or the modifier, whose value is per something; `side`: which of its values. */
+    | { readonly at: 'unit', readonly of?: ast.PropertyDecl, readonly side: number }
     /** `property`: whose value it is, the property's own or a modifier's. `begins`: nothing of it is written yet. */
     | { readonly at: 'value', readonly wanted: ast.TypeAtom | string | undefined, readonly property?: ast.PropertyDecl, readonly begins?: boolean }
     | { readonly at: 'argument', readonly profile: ast.Profile, readonly given: readonly string[], readonly wanted: ast.TypeAtom | undefined }
@@ -142,7 +143,7 @@ class Values {
                 if (i + 1 === words.length) return { at: 'names', layers: members };
                 value = lookUp(members, words[++i]!.text);
             } else if (text === 'per') {
-                if (i + 1 === words.length) return { at: 'unit' };
+                if (i + 1 === words.length) return { at: 'unit', side: this.side, ...this.open.length === 0 && this.declaration && { of: this.modifier ?? this.declaration } };
                 i++;
             } else if (text === '(') {
                 this.open.push({ profile: ast.isProfile(value) ? value : undefined, argument: 0, parameter: undefined, given: [] });

@@ -39,11 +39,21 @@ export class Suggestions {
             case 'name-of-fixture': return namesForFixture(place.keyword, this.from, this.namesIn).map(label => ({ label, kind: PICTURE.word }));
             case 'names': return [...allNames(place.layers)].map(([name, node]) => this.named(name, node));
             case 'type': return [...this.vocabulary.types].filter(([, node]) => !ast.isKind(node) || PARAMETERS.has(node.name)).map(([label, node]) => ({ label, kind: PICTURE.class, detail: node.$type.toLowerCase(), about: node }));
-            case 'unit': return [...this.vocabulary.units].map(([label, node]) => ({ label, kind: PICTURE.unit, detail: oneLine(node), about: node }));
+            case 'unit': return this.units(place);
             case 'value': return this.valuesAt(place);
             case 'argument': return this.arguments(place);
             case 'after-value': return this.afterValue(place);
         }
+    }
+
+    /** What a value may be per, those by which the property goes before the rest. */
+    private units({ of, side }: Extract<Place, { at: 'unit' }>): readonly Suggestion[] {
+        const named = of ? factsOf(of).reckonedBy : [], per = of?.type?.parts[side]?.per?.$refText;
+        const suits = (label: string, { type: measured }: ast.Unit): boolean => (named.length > 0 && per === 'Count'
+            ? named.includes(label)
+            : per === 'Lumber' ? named.includes(label) || PRICED_BY.has(measured.$refText)
+                : measured.$refText === per);
+        return [...this.vocabulary.units].map(([label, node]) => ({ label, kind: PICTURE.unit, detail: oneLine(node), about: node, first: suits(label, node) }));
     }
 
     private get vocabulary() {
@@ -207,6 +217,9 @@ export class Suggestions {
 
 /** What is fetched from other files where it is wanted. */
 const IMPORTED = new Set(['Stock', 'Profile']);
+
+/** What lumber is priced by, besides pieces. */
+const PRICED_BY = new Set(['Length', 'Volume']);
 
 /** Kinds of things that a profile can be given; the others are blocks. */
 const PARAMETERS = new Set(['Stock', 'Profile']);
