@@ -53,7 +53,8 @@ export class Suggestions {
             ? named.includes(label)
             : per === 'Lumber' ? named.includes(label) || PRICED_BY.has(measured.$refText)
                 : measured.$refText === per);
-        return [...this.vocabulary.units].map(([label, node]) => ({ label, kind: PICTURE.unit, detail: oneLine(node), about: node, first: suits(label, node) }));
+        return [...this.vocabulary.units]
+            .map(([label, node]) => ({ label, kind: PICTURE.unit, detail: oneLine(node), about: node, first: suits(label, node) }));
     }
 
     private get vocabulary() {
