@@ -91,3 +91,12 @@ describe('four walls and a diagonal', () => {
         expect(shapeOf(square)).toMatchObject({ shape: { square: true }, troubles: [] });
     });
 });
+
+// the wall back east crosses the east wall halfway, and the north wall nothing: its neighbors at its own corners do not count
+test('of walls that cross each other those two are named that do', () => {
+    const walls: NonNullable<RoomWords['wallList']> = [
+        { name: 'north', length: `10'`, bearing: E }, { name: 'east', length: `6'`, bearing: S }, { name: 'in', length: `6'`, bearing: W }, { name: 'up', length: `3'`, bearing: N },
+        { name: 'back', length: `10'`, bearing: E }, { name: 'far', length: `6'`, bearing: S }, { name: 'south', length: `14'`, bearing: W }, { name: 'west', length: `9'`, bearing: N },
+    ];
+    expect(shapeOf(withWalls(walls)).troubles).toMatchObject([{ kind: 'no-room', why: 'crosses-itself', walls: ['east', 'back'] }]);
+});

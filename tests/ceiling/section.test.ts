@@ -70,6 +70,12 @@ describe('what may push the fit off', () => {
         const six = board('six', { widthOff: '1/64"', rippedWith: 'fence A' });
         expect(fit({ blocking: { stock: six }, bottom: { stock: six, rip: '5 7/16"', ripOff: '1/64"', ripWith: 'fence A' } }).tolerance).toEqual([]);
     });
+    test('two settings are two errors, of stocks as of rips', () => {
+        const [six, other] = [board('six', { widthOff: '1/64"', rippedWith: 'fence A' }), board('other', { widthOff: '1/64"', rippedWith: 'fence C' })];
+        expect(fit({ blocking: { stock: six }, bottom: { stock: other } }).tolerance).toEqual([{ cause: 'set-up fence A', reach: sixtyFourth }, { cause: 'set-up fence C', reach: -sixtyFourth }]);
+        const rips = { blocking: { stock: six, rip: '5 1/4"', ripOff: '1/64"', ripWith: 'fence B' }, bottom: { stock: six, rip: '5 3/16"', ripOff: '1/64"', ripWith: 'fence D' } };
+        expect(worstCase(fit(rips).tolerance)).toBe(2 * sixtyFourth);
+    });
     test('ripped without saying at which setting, each part has its own', () => {
         const eight = board('eight', { width: '7 1/4"', widthOff: '1/64"', rippedWith: 'fence A' });
         const { tolerance } = fit({ blocking: { stock: eight, rip: '5 1/2"', ripOff: '1/64"' }, bottom: { stock: eight, rip: '5 1/2"', ripOff: '1/64"' } });
@@ -103,6 +109,12 @@ describe('what is not said, or not computed', () => {
         const wide = board('wide', { width: '9 1/4"' });
         const s = sectionWith({ blocking: { stock: board('a'), fit: 'bench-box' }, spacers: null, bottom: { stock: wide, place: 'under-sides', overhang: '1/2"' } });
         expect([s.innerWidth, s.outerWidth].map(inch)).toEqual(['6 3/4"', '8 1/4"']);
+    });
+    // 5 1/2" less 1/4" in either rabbet, and 1/32" for it to move in
+    test('a box made at the bench round a bottom in rabbets is as wide inside as the rabbets leave it', () => {
+        const sides: ProfileWords['sides'] = { stock: board('one-by-eight', { width: '7 1/4"' }), rabbet: ['1/4"', '3/8"'] };
+        const s = sectionWith({ blocking: { stock: board('a'), fit: 'bench-box' }, spacers: null, sides, bottom: { stock: board('b'), place: 'in-rabbets', gap: ['1/32"', '1/16"'] } });
+        expect([s.innerWidth, s.outerWidth].map(inch)).toEqual(['5 1/32"', '6 17/32"']);
     });
     test('a timber has no sides and no inside, and what it is nothing of has its words all the same', () => {
         const s = sectionWith({ blocking: null, spacers: null, sides: undefined, cleats: null, bottom: undefined, solid: { stock: board('timber', { thickness: '5 1/2"', width: '7 1/2"' }) } });

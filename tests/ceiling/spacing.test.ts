@@ -158,6 +158,12 @@ describe('centered on a feature', () => {
         expect(inches(coffers)).toEqual(['52 1/8"', '49 3/4"', '49 3/4"', '47 3/8"']);
         expect(middles(coffers)[1]).toBe(ticksOf('84"'));
     });
+    // lines of 7" and coffers of 6": round a lamp at 8" the first coffer would be 16" and take the last one's place, the second leaves 2" less than nothing
+    test('where either end coffer would be less than nothing there is none', () => {
+        const { result, troubles } = divided({ room: '32"', widths: ['7"'], spacing: { coffers: 3 }, feature: '8"' });
+        expect(result).toBeUndefined();
+        expect(troubles).toMatchObject([{ kind: 'not-supported', because: 'nothing would be left of a coffer at the end' }]);
+    });
     test('near the wall it is the end coffer, twice as wide as the feature stands from the band', () => {
         const { coffers } = divided({ room, band: '3/4"', widths, spacing: { coffers: 4 }, feature: '25"' });
         expect(inches(coffers)).toEqual(['48 1/2"', '49 3/8"', '49 3/8"', '50 1/4"']);

@@ -119,6 +119,14 @@ describe('a first plan of the boards to buy', () => {
         expect(reasons(piece('a', pine, 0))).toEqual(['it has no length']);
     });
 
+    test('pieces that only one of the long boards on hand is wide enough for are cut as far as it goes', () => {
+        const pine = stock({ feet: [8], perFoot: '1', onHand: [[1, inches(192)], [1, inches(180), inches(2)]] });
+        const rip = { width: inches(4), ripped: true };
+        const { unplaced, stocks } = plan([piece('a', pine, inches(150), rip), piece('b', pine, inches(150), rip)]);
+        expect(unplaced.map(({ reason }) => reason)).toEqual([`it is 12' 6", and the longest pine-1x6 is 8', 7' 11" without its ends; the one on hand that is long enough, 16', goes to other pieces`]);
+        expect(stocks[0]!.boards.map(({ from, length }) => [from, length])).toEqual([['on hand', inches(192)]]);
+    });
+
     test('of boards on hand that alone are long enough there may be too few: the others are cut all the same', () => {
         const pine = stock({ feet: [8], perFoot: '1', onHand: [[1, inches(192)]] });
         const made = plan([...several(2, id => piece(id, pine, inches(150))), piece('short', pine, inches(60))]);

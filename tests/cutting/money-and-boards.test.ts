@@ -7,6 +7,7 @@ import { sumMoney } from '../../src/cutting/money.ts';
 import { offersOf, priceOf, purchasesOf } from '../../src/cutting/offers.ts';
 import { boardsTaken } from '../../src/cutting/rest.ts';
 import { ripsOf, rippedParts, stripNumbers } from '../../src/cutting/rips.ts';
+import { keyOfCut } from '../../src/cutting/solve/layouts.ts';
 import { spareOf } from '../../src/cutting/spare.ts';
 import type { CutBoard, Room, Stock } from '../../src/job/model.ts';
 import { inches, millimeters, Rational } from '../../src/quantity/rational.ts';
@@ -163,4 +164,20 @@ describe('a job of which something is cut', () => {
         expect(afterCutting([room('attic', [])], shop, plan('10'), plan('10'))).toBeUndefined();
         expect(afterCutting([room('attic', [], ['a'])], [], plan('10'), plan('10'))).toMatchObject({ boards: 0, spoiled: 1, bought: [] });
     });
+});
+
+test('plans in two currencies are not held against each other', () => {
+    const of = (...currencies: string[]): boolean => {
+        const offers = currencies.map((currency, i) => ({ length: feet(8 + 4 * i), price: { amount: new Rational(9 + i), currency } }));
+        return kindsOf(stock(), job(), offers, inches(60), []).comparable;
+    };
+    expect([of('USD', 'USD'), of('USD', 'CAD')]).toEqual([true, false]);
+});
+
+test('two ways to cut a board are told apart by the section that a strip comes out of', () => {
+    const cut = (...from: number[]): string => keyOfCut({
+        board: 0, sections: [900, 600], strips: from.map(section => ({ lane: 1, section, picks: [[0, 1] as const] })),
+    });
+    expect(cut(0, 1)).not.toBe(cut(0, 0));
+    expect(cut(0, 1)).toBe(cut(0, 1));
 });

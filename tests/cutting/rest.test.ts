@@ -314,3 +314,15 @@ test.each([[2, 8 * 12, ['2 1/4" x 96"']], [3, 8 * 12, []], [2, 24, ['2 1/4" x 24
     const strips = Array.from({ length: count }, () => ({ rippedTo: inches('1 1/2'), pieces: [], offcut: 0, kept: false }));
     expect(besideStrips({ number: 1, length: inches(length), from: 'bought', strips }, stock(), settings).map(each => `${printInches(each.width)} x ${printInches(each.length)}`)).toEqual(wanted);
 });
+
+test('of a board that was ripped into several widths the widest strip comes first, in whatever order its pieces are named', () => {
+    const pine = stock({ feet: [8] });
+    const strip = (id: string, width: string): Piece => piece(`den.${id}`, pine, inches(80), {
+        room: 'den', part: 'cleat', width: inches(width), ripped: true, work: [{ kind: 'rip', width: inches(width), thickness: inches('3/4') }],
+    });
+    const list = [strip('narrow', '3/4'), strip('wide', '2'), strip('middle', '1 1/2')], room = den([{ length: feet(8), of: pine, into: list.map(({ id }) => id.replace('den.', '')) }]);
+    const rest = restToCut([{ room, pieces: list }]), plan = withCutBoards(planBoards(rest.pieces(room), settings), rest, [room]);
+    expect(plan.stocks[0]!.boards[0]!.strips.map(({ rippedTo, pieces }) => [printInches(rippedTo!), names(pieces)])).toEqual([
+        ['2"', ['den.wide']], ['1 1/2"', ['den.middle']], ['3/4"', ['den.narrow']],
+    ]);
+});

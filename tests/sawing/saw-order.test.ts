@@ -176,6 +176,16 @@ describe('test pieces and gauge blocks', () => {
         expect(outOf('86 25/32')).toBe(0);
     });
 
+    // at a square corner of 3/4" and 1/2" boards: tan a = 1/2 : 3/4, so a = 33.7 degrees for the one, 56.3 for the other
+    test('boards of two thicknesses that meet in a corner are tried against each other, one of either', () => {
+        const thick = stock({ name: 'thick', feet: [8] }), thin = stock({ name: 'thin', thickness: inches('1/2'), feet: [8] });
+        const mitered = (degrees: number): Partial<Piece> => ({ part: 'side', ends: [{ cut: 'miter', degrees }, SQUARE] });
+        const tests = (a: number, b: number): string[] => steps(orderOf([piece('a', thick, inches(40), mitered(a)), piece('b', thin, inches(40), mitered(b))]), 'blocks')
+            .flatMap(step => step.blocks).filter(({ kind }) => kind === 'miter test').map(({ count, stock: of, for: use }) => `${count} of ${of.name}: ${use}`);
+        expect(tests(33.7, 56.3)).toEqual(['1 of thick: 33.7°, against 56.3° on thin', '1 of thin: 56.3°, against 33.7° on thick']);
+        expect(tests(45, 45)).toEqual(['2 of thick: 45° pair']);
+    });
+
     test('where no offcut is long enough none is named', () => {
         const order = orderOf([cleat, piece('b1', pine, inches(47)), piece('b2', pine, inches(47))]);
         expect(steps(order, 'blocks')[0]!.blocks[0]!.out).toEqual([]);
@@ -236,4 +246,17 @@ describe('whole rooms', () => {
         const side = piece('s', stock({ name: 'fir', width: inches('7 1/4') }), inches(40), { work: [{ kind: 'rabbet', width: 6 * 640, height: 6 * 640, edge: 'lower', face: 'back' }] });
         expect(steps(orderOf([side], metric), 'rabbet')).toMatchObject([{ passes: 2, gauging: { warn: 256, reject: 512 } }]);
     });
+});
+
+test('pieces that are cut in two alike are halved at one stop, each by its name', () => {
+    const halved = (id: string, length: string): Piece => piece(id, stock(), inches(length), { work: [{ kind: 'halve', relieved: inches('1/32') }] });
+    const settings = job(), found = steps(sawOrder(planBoards([halved('b1', '30'), halved('b2', '30'), halved('b3', '36')], settings), settings), 'halve');
+    expect(found.map(({ stop, pieces }) => [inch(stop), pieces.map(({ id }) => id)])).toEqual([['18"', ['b3']], ['15"', ['b1', 'b2']]]);
+});
+
+test('a strip whose pieces are not all ripped with a setting that has a name is ripped with the one that has', () => {
+    const strip = (id: string, length: string, fence?: string): Piece => piece(id, stock({ feet: [8] }), inches(length), {
+        part: 'cleat', width: inches('3/4'), work: [{ kind: 'rip', width: inches('3/4'), thickness: inches('3/4'), ...fence !== undefined && { fence } }],
+    });
+    expect(steps(orderOf([strip('long', '50'), strip('short', '40', 'fence B')]), 'rip').map(({ fence }) => fence)).toEqual(['fence B']);
 });
