@@ -16,9 +16,15 @@ export function noteLeftovers(builder: CstNodeBuilder): Set<AstNode> {
     const noted = new Set<AstNode>(), construct = builder.construct;
     builder.construct = item => {
         construct.call(builder, item);
-        if (item.$type === ast.Loose.$type || item.$type === ast.Stray.$type || 'excess' in item) noted.add(item as unknown as AstNode);
+        if (item.$type === ast.Loose.$type || item.$type === ast.Stray.$type || hasExcess(item)) noted.add(item as unknown as AstNode);
     };
     return noted;
+}
+
+/** An empty list of what is too much stands in every line. */
+function hasExcess(item: object): boolean {
+    const { excess } = item as { readonly excess?: unknown };
+    return Array.isArray(excess) && excess.length > 0;
 }
 
 /** What is said of them. */
