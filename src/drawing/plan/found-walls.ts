@@ -11,7 +11,7 @@ import { readingAngle } from './turn.ts';
 import { toX, toY, type PlanView } from './view.ts';
 
 /** How many times deeper than it is a bow may be drawn. */
-const TIMES = [1, 2, 5, 10, 20, 50, 100] as const;
+const TIMES = [1, 2, 3, 4, 5, 8, 10, 15, 20, 30, 50, 100] as const;
 /** How deep on paper, at the most, it is drawn then, in points. */
 const MOST_DEPTH = 9;
 
