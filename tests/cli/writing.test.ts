@@ -205,6 +205,19 @@ test('two houses of one title do not replace each other\'s pages, in runs of the
     expect(readFileSync(join(cwd, 'bids/bid-plum-street-4.html'), 'utf8')).toBe(page);
 });
 
+test('every option of a command that names a folder to write to is tried here', async () => {
+    const cwd = folderWith({}), help = async (...of: string[]): Promise<string> => (await cofferwright(cwd, [...of, '--help'])).out;
+    const names = [...(await help()).split('Commands:')[1]!.matchAll(/^ {2}([a-z][a-z-]+) /gm)].map(([, name]) => name!);
+    const told = await Promise.all(names.filter(name => name !== 'help').map(async name => (
+        [...(await help(name)).matchAll(/^ {2}(--[a-z]+) [<[]folder[>\]]/gm)].map(([, option]) => [name, option!] as const))));
+    const writing = told.flat(), tried = COMMANDS.map(([name]) => name);
+    expect(names.length).toBeGreaterThan(20);
+    expect(writing.map(([name]) => name).filter(name => !tried.includes(name))).toEqual([]);
+    expect(tried.filter(name => !writing.some(([own]) => own === name))).toEqual([]);
+    // an option of its own is what the command is run with
+    expect(Object.fromEntries(writing.filter(([, option]) => option !== '--out'))).toEqual(OUT);
+});
+
 describe('format', () => {
     test.each(['open to write', 'write', 'sync', 'chmod', 'close', 'rename'] as Step[])('keeps the text where the disk fails at: %s', async step => {
         const cwd = folderWith({ 'a.coffer': untidy, 'b.coffer': untidy });
