@@ -81,3 +81,24 @@ describe('the estimate pane', () => {
         }
     });
 });
+
+test.each([400, 900])('at %i pixels a name that is a button stands in line with its figures', async width => {
+    const pane = await PanePage.open('estimate', { width, height: 900 });
+    await pane.say(await asItIs());
+    const off = await pane.page.evaluate(() => [...document.querySelectorAll('.amounts tr')].flatMap(row => {
+        const cells = [...row.querySelectorAll('th,td')].filter(cell => cell.checkVisibility() && cell.textContent?.trim());
+        const tops = cells.map(cell => {
+            const walker = document.createTreeWalker(cell, NodeFilter.SHOW_TEXT), range = document.createRange();
+            for (let node = walker.nextNode(); node; node = walker.nextNode()) if (node.textContent?.trim()) {
+                // by the cap of its first letter: lengths have letters of their own
+                range.selectNodeContents(node);
+                const { top, bottom } = range.getClientRects()[0]!;
+                return (top + bottom) / 2;
+            }
+            return undefined;
+        }).filter(top => top !== undefined);
+        return tops.length > 1 && Math.max(...tops) - Math.min(...tops) > 2 ? [`${(row.textContent ?? '').slice(0, 40)}: ${tops.map(Math.round).join(' ')}`] : [];
+    }));
+    expect(off).toEqual([]);
+    await pane.close();
+});

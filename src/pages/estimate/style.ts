@@ -7,8 +7,9 @@ export const ESTIMATE_STYLE = `.estimate{padding:10px 12px 24px;max-width:1560px
 .estimate p{margin:.2em 0}
 .sum strong{font-size:1.7em;font-variant-numeric:tabular-nums;margin-inline-end:.5em}
 .amounts{width:100%}
-/* a name of two lines stands beside its figures from the first on */
-.amounts th,.amounts td{vertical-align:top}
+/* a name of two lines stands beside its figures from the first on, in line with them be it a button or not */
+.amounts th,.amounts td{vertical-align:baseline}
+.amounts .link{display:inline-flex;align-items:baseline;padding-block:3px}
 .amounts th{font-weight:400}
 .amounts .strong th,.amounts .strong td,.amounts .group th,.amounts .group td{font-weight:600}
 .amounts .group th,.amounts .group td{padding-top:.7em}
