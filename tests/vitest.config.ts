@@ -33,7 +33,7 @@ const long = [
     ...['boards', 'changes', 'cut-list', 'hostile', 'keys', 'looks', 'plan', 'put-up', 'view', 'view-changed'].map(pane => `tests/panes/${pane}.test.ts`),
     ...['built', 'failing-folder', 'most-files', 'rehearsal', 'renamed', 'special-files', 'writing'].map(name => `tests/cli/${name}.test.ts`),
     ...['branches', 'known-optima', 'second-solver', 'whole-model'].map(name => `tests/cutting/solve/${name}.test.ts`),
-    ...['bare-client', 'calm/typed', 'changes/comparisons', 'features/grid-actions', 'hostile-messages', 'late/late', 'repository', 'unbroken', 'words'].map(name => `tests/server/${name}.test.ts`), ...alone,
+    ...['bare-client', 'calm/typed', 'calm/whole-job', 'changes/comparisons', 'features/grid-actions', 'hostile-messages', 'late/late', 'repository', 'unbroken', 'words'].map(name => `tests/server/${name}.test.ts`), ...alone,
     ...['compare', 'hostile', 'limits'].map(name => `tests/hostile/${name}.test.ts`), ...['crews', 'around', 'replay'].map(name => `tests/putup/${name}.test.ts`),
     'tests/dryfit/planted.test.ts', 'tests/dryfit/pooled.test.ts', 'tests/language/recovery/recovery.test.ts', 'tests/survey/plane.test.ts', 'tests/language/elaborate/huge.test.ts', 'tests/standing/one-plan.test.ts', 'tests/standing/properties.test.ts',
     'tests/suggest/random.test.ts', 'tests/suggest/suggestions.test.ts', 'tests/takeoff/random-ceilings.test.ts',

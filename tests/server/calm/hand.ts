@@ -1,5 +1,5 @@
 import { PassThrough } from 'node:stream';
-import { vi } from 'vitest';
+import { afterEach, beforeEach, vi } from 'vitest';
 import { createConnection, createMessageConnection, StreamMessageReader, StreamMessageWriter, type Diagnostic, type MessageConnection } from 'vscode-languageserver/node';
 import { serve } from '../../../src/server/serve.ts';
 import { HOLDING, type HoldingParams } from '../../../src/server/messages.ts';
@@ -8,6 +8,26 @@ import { REST_MS } from '../../../src/server/calm/typing.ts';
 /** From one key to the next. */
 export const KEY_MS = 130;
 const URI = 'untitled:den.coffer';
+
+/**
+ * The tests of a file go by a clock that is set by hand. What a server still works at when one ends is let come to its end by that clock: whoever waited for
+ * a turn would wait for ever, and everybody behind him, in the next file too.
+ */
+export function atTheirOwnClock(): void {
+    beforeEach(() => { vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout', 'Date'] }); });
+    afterEach(async () => {
+        for (let quiet = 0; quiet < 5; quiet = vi.getTimerCount() === 0 ? quiet + 1 : 0) {
+            await vi.advanceTimersByTimeAsync(REST_MS);
+            await rounds();
+        }
+        vi.useRealTimers();
+    });
+}
+
+/** Rounds of the loop of Node, in which messages are read and written. */
+async function rounds(): Promise<void> {
+    for (let i = 0; i < 20; i++) await new Promise(resolve => setImmediate(resolve));
+}
 
 /** Somebody who types, at a clock of his own: what the server would do while nobody types it does when this clock says so. */
 export class Hand {
@@ -84,6 +104,6 @@ export class Hand {
     /** The answer waits for the build. */
     private async built(): Promise<void> {
         await this.connection.sendRequest('textDocument/foldingRange', { textDocument: { uri: URI } });
-        for (let i = 0; i < 20; i++) await new Promise(resolve => setImmediate(resolve));
+        await rounds();
     }
 }

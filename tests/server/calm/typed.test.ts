@@ -1,12 +1,10 @@
-import { afterEach, beforeEach, expect, test, vi } from 'vitest';
+import { expect, test } from 'vitest';
 import { BEAM, HALL } from '../../../src/rules/support/examples.ts';
 import { HOLDS_MS } from '../../../src/server/calm/holding.ts';
 import { REST_MS } from '../../../src/server/calm/typing.ts';
-import { Hand, KEY_MS } from './hand.ts';
+import { atTheirOwnClock, Hand, KEY_MS } from './hand.ts';
 
-beforeEach(() => { vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout', 'Date'] }); });
-afterEach(() => { vi.useRealTimers(); });
-
+atTheirOwnClock();
 
 const ROOM = HALL.slice(BEAM.length);
 

@@ -1,10 +1,9 @@
-import { afterEach, beforeEach, expect, test, vi } from 'vitest';
+import { expect, test } from 'vitest';
 import { JOB } from '../../standing/said-job.ts';
 import { some } from '../../support/full.ts';
-import { Hand } from './hand.ts';
+import { atTheirOwnClock, Hand } from './hand.ts';
 
-beforeEach(() => { vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout', 'Date'] }); });
-afterEach(() => { vi.useRealTimers(); });
+atTheirOwnClock();
 
 /** What a text that is right so far may be told at rest: what its block still lacks. */
 const STILL_TO_COME = /still needs|does not show|^How big is /;
