@@ -41,6 +41,18 @@ export function isLevel({ from, to }: Pick<ShapedWall, 'from' | 'to'>): boolean 
     return Math.abs(to.x - from.x) >= Math.abs(to.y - from.y);
 }
 
+/** The way it runs, one long. */
+export function wayOf({ from, to }: Pick<ShapedWall, 'from' | 'to'>): Spot {
+    const long = Math.hypot(to.x - from.x, to.y - from.y) || 1;
+    return { x: (to.x - from.x) / long, y: (to.y - from.y) / long };
+}
+
+/** Square to it into the room, one long: the room is to the right of its way, with y to the south. */
+export function inwards(wall: Pick<ShapedWall, 'from' | 'to'>): Spot {
+    const { x, y } = wayOf(wall);
+    return { x: 0 - y, y: x };
+}
+
 function turnOf(before: ShapedWall, after: ShapedWall): Turn {
     const right = (before.to.x - before.from.x) * (after.to.y - after.from.y), left = (before.to.y - before.from.y) * (after.to.x - after.from.x);
     return turnBy(right - left);

@@ -36,6 +36,6 @@ export function knownWords({ known, on, by }: { readonly known: Known } & Omit<R
 }
 
 /** The same of what says of itself how it is known, or when or by whom; empty where it says nothing. */
-export function recordWords({ status, on, by }: Recorded): string {
-    return status?.said || on || by ? knownWords(knownOf({ ...status && { status }, ...on && { on }, ...by && { by } })) : '';
+export function recordWords(record: Recorded): string {
+    return record.status?.said || record.on || record.by ? knownWords(knownOf(record)) : '';
 }

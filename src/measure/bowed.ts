@@ -1,4 +1,4 @@
-import { endsNamed, isForward, type ShapedWall } from '../ceiling/shape.ts';
+import { endsNamed, inwards, isForward, type ShapedWall } from '../ceiling/shape.ts';
 import type { Band, Ceiling, HalfBeam } from '../ceiling/model.ts';
 import type { WallBow } from '../job/model.ts';
 import { knownOf, knownWords } from '../job/status.ts';
@@ -47,14 +47,14 @@ export interface BowedWall {
 export function bowedWalls(ceiling: Ceiling, pieces: readonly Piece[]): BowedWall[] {
     const { walls, room: { bows = {} }, around } = ceiling;
     const found = walls.map((wall): StandingWall => {
-        const bow = bows[wall.name], profile = bow && profileOf(wall, bow).profile, intos = (profile ?? []).map(({ into }) => into);
-        return { wall, profile, moved: profile ? Math.round(Math.max(0, Math.min(...intos)) + Math.min(0, Math.max(...intos))) : 0 };
+        const bow = bows[wall.name], said = bow && profileOf(wall, bow), intos = (said?.profile ?? []).map(({ into }) => into);
+        return { wall, ...said, moved: said ? Math.round(Math.max(0, Math.min(...intos)) + Math.min(0, Math.max(...intos))) : 0 };
     });
     const along = new Map(found.flatMap(one => (around[one.wall.name] ? [[one.wall.name, one]] : [])));
     return found.flatMap((one): BowedWall[] => {
-        const { wall, moved } = one, bow = bows[wall.name];
-        if (!bow) return [];
-        const { profile, astray } = profileOf(wall, bow), runs = around[wall.name] ?? null;
+        const { wall, moved, profile, astray } = one, bow = bows[wall.name];
+        if (!bow || !profile || !astray) return [];
+        const runs = around[wall.name] ?? null;
         const allowance = runs?.kind === 'half-beam' ? runs.perimeter.scribe?.value ?? 0 : 0;
         const deep = (sign: 1 | -1): DeepStretch[] =>
             (runs ? stretchesOver(profile.map(({ along, into }) => ({ along, depth: sign * (into - moved + allowance) })), TELLS) : []);
@@ -68,8 +68,8 @@ export function bowedWalls(ceiling: Ceiling, pieces: readonly Piece[]): BowedWal
     });
 }
 
-/** A wall as it stands: `profile` where something is said of it; how far all of it is moved. */
-interface StandingWall { readonly wall: ShapedWall; readonly profile: BowedWall['profile'] | undefined; readonly moved: Ticks }
+/** A wall as it stands, by what is said of it where anything is; how far all of it is moved. */
+interface StandingWall extends Partial<Pick<BowedWall, 'profile' | 'astray'>> { readonly wall: ShapedWall; readonly moved: Ticks }
 
 /**
  * The readings in their order along the wall, with the corners, where the string is, each by as much farther in as all of it leans. Of two at one place
@@ -131,12 +131,6 @@ function lostBy(way: Point, { wall, into }: { readonly wall: ShapedWall; readonl
 }
 /** Sine of an angle at which nothing ends at a wall. */
 const NEARLY_ALONG = 1e-3;
-
-/** Square to a wall, into the room, which is to the right of its way, with y to the south. */
-function inwards({ from, to }: ShapedWall): Point {
-    const long = Math.hypot(to.x - from.x, to.y - from.y) || 1;
-    return { x: (from.y - to.y) / long, y: (to.x - from.x) / long };
-}
 
 function bentOf({ lines }: Ceiling, wall: ShapedWall, profile: BowedWall['profile'], moved: Ticks): BowedWall['bent'] {
     return lines.flatMap(line => {

@@ -1,4 +1,4 @@
-import { isForward, type ShapedWall } from '../ceiling/shape.ts';
+import { inwards, isForward, wayOf, type ShapedWall } from '../ceiling/shape.ts';
 import type { Ceiling } from '../ceiling/model.ts';
 import type { Point } from '../plane/point.ts';
 import { profileOf, type BowedWall } from './bowed.ts';
@@ -32,16 +32,10 @@ export function foundFaces(ceiling: Pick<Ceiling, 'walls' | 'room'>, times = 1):
 
 /** A place along a wall from its west or north end, so far into the room. */
 export function placeOn(wall: ShapedWall, along: number, into: number): Point {
-    const { from, to, length } = wall, way = wayOf(wall), start = isForward(wall) ? along : length - along;
+    const { from, to, length } = wall, { x, y } = inwards(wall), start = isForward(wall) ? along : length - along;
     // the ends are whole ticks, and its length is what the tape says
     const share = start / length;
-    return { x: from.x + (to.x - from.x) * share - way.y * into, y: from.y + (to.y - from.y) * share + way.x * into };
-}
-
-/** Walls run clockwise: the room is to the right of their way, with y to the south. */
-function wayOf({ from, to }: ShapedWall): Point {
-    const long = Math.hypot(to.x - from.x, to.y - from.y) || 1;
-    return { x: (to.x - from.x) / long, y: (to.y - from.y) / long };
+    return { x: from.x + (to.x - from.x) * share + x * into, y: from.y + (to.y - from.y) * share + y * into };
 }
 
 /** Sine of the angle between walls that are taken to be in line. */

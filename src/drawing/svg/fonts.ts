@@ -18,15 +18,18 @@ export function fontFaces(sheet: Sheet): string {
     return ([400, 600] as const).flatMap(weight => {
         const used = runs.filter(run => run.weight === weight);
         if (used.length === 0) return [];
-        const extended = used.some(run => EXTENDED_LETTERS.test(run.text));
-        return [fontFace(weight, LATIN[weight], ''), ...(extended ? [fontFace(weight, EXTENDED[weight], `;unicode-range:${EXTENDED_RANGE}`)] : [])];
+        return facesOf(weight, used.some(run => EXTENDED_LETTERS.test(run.text)));
     }).join('\n');
 }
 
 /** The rules for a page of words, in both weights. */
 export function facesForWords(words: string): readonly string[] {
     const isExtended = EXTENDED_LETTERS.test(words);
-    return ([400, 600] as const).flatMap(weight => [fontFace(weight, LATIN[weight], ''), ...isExtended ? [fontFace(weight, EXTENDED[weight], `;unicode-range:${EXTENDED_RANGE}`)] : []]);
+    return ([400, 600] as const).flatMap(weight => facesOf(weight, isExtended));
+}
+
+function facesOf(weight: Weight, isExtended: boolean): readonly string[] {
+    return [fontFace(weight, LATIN[weight], ''), ...isExtended ? [fontFace(weight, EXTENDED[weight], `;unicode-range:${EXTENDED_RANGE}`)] : []];
 }
 
 function fontFace(weight: Weight, base64: string, range: string): string {

@@ -1,5 +1,5 @@
 import type { WallBow } from '../../job/model.ts';
-import { knownOf, leastKnown, type Recorded } from '../../job/status.ts';
+import { knownOf, leastKnown } from '../../job/status.ts';
 import { bowsKnown, type BowedWall, type DeepStretch } from '../../measure/bowed.ts';
 import type { JsonText } from '../../text/fit.ts';
 import { printJson } from '../../text/json.ts';
@@ -23,8 +23,8 @@ export function jsonWalls(houses: readonly House[], wallsOf: (room: RoomPieces) 
                 walls: (wallsOf(room) ?? []).map(({ wall, bow, runs, profile, moved, scribes, gaps, ends }): BowedWallJson => ({
                     name: wall.name, length: length(wall.length), runs: runs?.kind ?? null,
                     profile: profile.map(({ along, into, reading }) =>
-                        ({ along: length(along), standsIn: length(into), ...reading && { reading: knownJson(reading) } })),
-                    leans: bow.lean ? { standsIn: length(bow.lean.value), reading: knownJson(bow.lean) } : null,
+                        ({ along: length(along), standsIn: length(into), ...reading && { reading: knownJson(knownOf(reading)) } })),
+                    leans: bow.lean ? { standsIn: length(bow.lean.value), reading: knownJson(knownOf(bow.lean)) } : null,
                     ...leastOf(bow),
                     moved: length(moved), scribes: scribes.map(stretch), gaps: gaps.map(stretch),
                     cutShorter: ends.map(({ piece, along, by, at }) => ({ id: piece.id, along: length(along), by: length(by), ...at && { at } })),
@@ -34,12 +34,11 @@ export function jsonWalls(houses: readonly House[], wallsOf: (room: RoomPieces) 
     });
 }
 
-function knownJson(record: Recorded): KnownJson {
-    const { known, on = null, by = null } = knownOf(record);
-    return { known, on, by };
+function knownJson({ known, on, by }: ReturnType<typeof knownOf>): KnownJson {
+    return { known, on: on ?? null, by: by ?? null };
 }
 
 function leastOf(bow: WallBow): { readonly least?: KnownJson } {
     const least = leastKnown(bowsKnown(bow));
-    return least ? { least: { known: least.known, on: least.on ?? null, by: least.by ?? null } } : {};
+    return least ? { least: knownJson(least) } : {};
 }
