@@ -2,9 +2,11 @@
 // usage: node ci-summary.mjs FOLDER
 import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { stripVTControlCharacters } from 'node:util';
 
 const folder = process.argv[2];
 const names = [];
+const unnamed = [];
 const steps = readFileSync(join(folder, 'steps'), 'utf8').trim().split('\n').map(line => line.split(' '));
 let passed = 0;
 let failed = 0;
@@ -15,15 +17,30 @@ for (const [name, outcome] of steps) {
         failed += counted.failed;
         names.push(...counted.names.map(each => `${name}: ${each}`));
         // a run can fail without a failing test: a file that does not load, a host that does not start
-        if (outcome === 'failed' && counted.failed === 0) failed++;
+        if (outcome === 'failed' && counted.failed === 0) {
+            failed++;
+            unnamed.push(name);
+        }
     } else if (outcome === 'passed') passed++;
-    else failed++;
+    else {
+        failed++;
+        unnamed.push(name);
+    }
     console.log(`${outcome === 'passed' ? 'passed' : 'FAILED'}  ${name}${counted ? `: ${counted.passed} passed, ${counted.failed} failed` : ''}`);
 }
 // last, where somebody who sees the end of a long log finds them
+for (const name of unnamed) for (const line of lastLines(name)) console.log(`${name}| ${line}`);
 for (const name of names.slice(0, 40)) console.log(`FAILED  ${name}`);
 console.log(`${passed} passed, ${failed} failed`);
 process.exitCode = failed === 0 && passed > 0 ? 0 : 1;
+
+/** How a step ended that failed without a failing test of a name: what it said last, without colors, past marks of tests that passed. */
+function lastLines(step) {
+    const path = join(folder, `${step}.log`);
+    if (!existsSync(path)) return [];
+    const lines = stripVTControlCharacters(readFileSync(path, 'utf8')).split('\n').map(line => line.trimEnd().slice(0, 300));
+    return lines.filter(line => line.trim() !== '' && !/^\s*✓/.test(line)).slice(-16);
+}
 
 /** Single results of the steps that are suites of tests, and the names of those that failed. */
 function counts(step) {
