@@ -6,8 +6,7 @@ export function solverBy(highs: Highs): LinearSolver {
     return {
         program: rows => new HighsProgram(highs, rows),
         wholeNumbers(rows, columns, { nodes, step, work: most }) {
-            const before = stepsToBegin(columns);
-            if (before > most) return { finished: false, work: 0 };
+            if (stepsToBegin(columns) > most) return { finished: false, work: 0 };
             const model = highs.createModel(dataOf(highs, rows, columns, true));
             try {
                 model.options.set({
@@ -15,10 +14,13 @@ export function solverBy(highs: Highs): LinearSolver {
                     // what they find is found before, by dives
                     mip_heuristic_run_feasibility_jump: false, mip_heuristic_run_rins: false, mip_heuristic_run_rens: false,
                 });
-                const spent = (pivots: number): number => before + pivots * (PIVOT + (rows.length + columns.length) / 2);
-                let isOver = false;
+                const entries = columns.reduce((sum, column) => sum + column.entries.length, 0), each = PIVOT * rows.length * Math.sqrt(entries);
+                let turns = 0, isOver = false;
+                const spent = (pivots: number): number =>
+                    STARTED + Math.min(turns, ROOT_TURNS) * (TURN + TURN_EACH * entries) + pivots * each;
                 // asked between the parts of the search, always at the same places
                 model.run({ [highs.constants.callbackType.mipInterrupt](event) {
+                    turns++;
                     if (isOver ||= spent(Number(event.data.mip_total_lp_iterations ?? 0)) > most) event.interrupt();
                 } });
                 const status = model.getModelStatus();
@@ -36,15 +38,17 @@ export function solverBy(highs: Highs): LinearSolver {
 }
 
 /**
- * Steps of effort that a program of whole numbers takes before its first linear program: it is simplified, for which columns are looked at by twos.
- * Measured, as all in `STEPS`.
+ * Steps of effort that a program of whole numbers takes, as measured on those of all kinds of jobs (within a factor of two, most of them): to be set
+ * up; before it branches, round after round of cuts, each by all that stands in the program; and by its pivots, by how large the
+ * program is and how full.
  */
+const STARTED = 5000, TURN = 6000, TURN_EACH = 9, PIVOT = 0.9;
+/** So many turns are rounds of cuts at the most; those after them are branches, whose pivots tell what they take. */
+const ROOT_TURNS = 30;
+/** What it is sure to take, which is asked before it is begun: to be simplified, for which columns are looked at by twos. */
 function stepsToBegin(columns: readonly LinearColumn[]): number {
     return STARTED + 0.14 * columns.length ** 2;
 }
-const STARTED = 30_000;
-/** And each pivot, besides what it takes by the program's size: cuts are looked for, and branches gone through, about as often. */
-const PIVOT = 1200;
 const OPTIMAL = 7;
 const INFEASIBLE = 8;
 const FEASIBLE = 2;

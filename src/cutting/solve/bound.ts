@@ -63,7 +63,7 @@ export class VerifiedBound {
      */
     worthOf(values: ArrayLike<number>, counted: readonly SectionWorth[] = []): Worth | undefined {
         const { items } = this.problem;
-        this.effort.spent += STEPS.pass + 2 * items.length * STEPS.sorted;
+        this.effort.spent += 3 * STEPS.pass + 8 * items.length * STEPS.sorted;
         const whole = items.map((_, i) => Math.max(0, Math.floor(values[i]! * this.scale)));
         const boards = this.pricing.worthOfBoards(whole, counted);
         return boards && { pieces: items.reduce((total, { count }, i) => total + count * whole[i]!, 0), boards, scale: this.scale };

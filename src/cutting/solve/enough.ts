@@ -41,7 +41,7 @@ export class Enough {
             program.add({ cost: -least[k]!, entries: [[k, 1]] });
             program.add({ cost: Math.min(most[k]!, MANY), entries: [[k, -1]] });
         });
-        this.effort.spent += STEPS.pass / 4 + limits.length * STEPS.look;
+        this.effort.spent += STEPS.pass / 4 + limits.length * STEPS.look / 2;
         const { values, duals } = program.solve(MOST_PIVOTS);
         const boards = costs.map((_, k) => Math.max(0, -duals[k]!));
         const cost = costs.reduce((sum, each, k) => sum + each * boards[k]!, -duals[costs.length]! * FAR * Math.max(1, dearest));
@@ -53,7 +53,7 @@ export class Enough {
         const used = this.limits.map((limit, j) => ({ ...limit, times: BigInt(Math.max(0, Math.round(times[j]! * FINE))) })).filter(each => each.times > 0n);
         // all limits to one scale: each is a power of two
         const scale = Math.max(1, ...used.map(each => each.scale)), unit = BigInt(FINE) * BigInt(scale);
-        this.effort.spent += 2.5 * (used.length + 1) * this.costs.length * STEPS.look;
+        this.effort.spent += 1.5 * (used.length + 1) * this.costs.length * STEPS.look;
         const sum = (of: (limit: Limit) => number): bigint =>
             used.reduce((total, limit) => total + limit.times * BigInt(of(limit)) * BigInt(scale / limit.scale), 0n);
         const bound = this.costs.reduce((total, cost, k) => {

@@ -57,7 +57,7 @@ export function generate(problem: CuttingProblem, demand: readonly number[], mas
         const answer = master.solve();
         if (!answer) return undefined;
         for (let weight = center ? smoothing : 0, tries = 0; ; weight = ++tries > 3 ? 0 : weight * 0.6) {
-            effort.spent += STEPS.pass / 4 + demand.length * STEPS.sorted / 4;
+            effort.spent += STEPS.pass + demand.length * STEPS.sorted;
             const prices = center ? mixed(center, answer.prices, weight) : answer.prices;
             let offer = isMany && pricing.offerByTables(prices, usable) || pricing.offer(prices, usable, weight > 0 ? 0.98 : 1 + 1e-9, BUDGET, keep);
             let added = addTo(problem, master, offer, answer.prices);

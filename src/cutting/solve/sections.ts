@@ -303,7 +303,7 @@ export class Family {
             places.forEach((each, place) => {
                 const step = stepOf(each), { worth } = each;
                 if (step > cells || worth <= (ripped?.[step] ?? 0)) return;
-                work += (ripped ? 1.5 : 1) * (cells - step) * STEPS.tracedCell;
+                work += (ripped ? 4 : 2.5) * (cells - step) * STEPS.tracedCell;
                 if (ripped) addSection(ripped, step, worth);
                 for (let at = step; at <= cells; at++) {
                     const sum = before[at - step]! + worth;

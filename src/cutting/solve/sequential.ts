@@ -114,7 +114,7 @@ export class Filler {
      */
     contents(free: readonly number[], least: (kind: BoardKind) => number, found: (content: Content) => void): void {
         const { boards, strips: widths, shortestSection = Infinity } = this.problem, isRipped = widths.length > 0;
-        this.effort.spent += STEPS.made + this.left.length * STEPS.sorted / 10;
+        this.effort.spent += STEPS.made / 2 + this.left.length * STEPS.sorted / 10;
         this.turn++;
         const whole = this.itemsOf(WHOLE, this.left);
         if (!isRipped) this.knapsack.worth(this.worth, whole);
@@ -142,7 +142,7 @@ export class Filler {
     /** The strips of a section or board: every lane filled one strip after the other with what is still left, and of these those that are worth most. */
     private rip(length: number, across: number, left: readonly number[]): { strips: StripCut[]; value: number } {
         const all = this.problem.strips.flatMap((width, i) => this.stripsOf(i + 1, length, Math.floor(across / width), left));
-        this.effort.spent += STEPS.made / 10;
+        this.effort.spent += STEPS.made / 20;
         const ripping = new Knapsack(all.map(({ lane }) => this.problem.strips[lane - 1]!), this.effort, 0);
         ripping.worth(all.map(({ value }) => value), all.map((_, i) => i));
         const chosen = ripping.fill(across, all.map(() => 1), 0, this.budget).picks.at(-1) ?? [];

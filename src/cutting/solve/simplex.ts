@@ -74,7 +74,7 @@ export class Simplex {
             else this.follow(entering);
             if (!this.pivot(least, isSurplus ? 0 : columnCosts[entering]!, isSurplus ? SURPLUS - surplus : entering)) break;
         }
-        this.effort.spent += STEPS.pass / 20 + pivots * (rows * rows * STEPS.cell + columns * STEPS.look / 20);
+        this.effort.spent += STEPS.pass / 20 + pivots * (rows * rows * STEPS.cell + columns * STEPS.look / 12);
         const values = new Float64Array(columns);
         for (let r = 0; r < rows; r++) if (this.basis[r]! >= 0) values[this.basis[r]!] = Math.max(0, this.held[r]!);
         return { values, duals: duals.slice() };
