@@ -13,6 +13,7 @@ import { placeKey, type Source } from '../provenance/source.ts';
 import { defineRule } from './rule.ts';
 import { changed, HALL } from './support/examples.ts';
 import { sizesOf } from './support/words.ts';
+import { grouped } from '../plain/groups.ts';
 import { counted } from '../plain/words.ts';
 
 const wrong = changed(HALL, '  cleats { rip 3/4" x 3/4" from strip-1x2 }', `  cleats {
@@ -30,7 +31,8 @@ cut list, and nobody misses it before the bottom finds nothing to be pressed aga
 
 Cleats are as long as the back of their side, less \`short-each-end\` twice: in a coffer of 48" between sides of 3/4" that is
 49 1/2" less 60", and no cleat. 1/4" leaves 49". A splice at the very end of its line leaves no piece before it. A coffer narrower
-than a spacer is thick has no spacer, and a coffer of 1/4" cut to 1/2" has no side.`,
+than a spacer is thick has no spacer, and a coffer of 1/4" cut to 1/2" has no side. A molding of 3" between two ends that lean 45
+degrees toward each other over its 1 1/2" comes to a point.`,
     wrong,
     right: changed(wrong, '30"', '1/4"'),
     basis: 'Arithmetic of the layout.',
@@ -48,10 +50,18 @@ than a spacer is thick has no spacer, and a coffer of 1/4" cut to 1/2" has no si
                 if (same) same.count++;
                 else lost.set(key, { part, at, where, count: 1, ...mend && { mend } });
             }
+            const size = sizesOf(job);
             for (const { part, at, where, count, mend } of lost.values()) {
-                const others = count === 1 ? '' : ` The same goes for ${counted(count - 1, 'other place')}.`;
-                const why = mend ?? whyOf(part, sizesOf(job)(job.cutTo.value));
-                report({ at, message: `No length is left for the ${PLURAL[part]} at ${where}.${others} ${why}` });
+                report({ at, message: `No length is left for the ${PLURAL[part]} at ${where}.${othersThan(count)} ${mend ?? whyOf(part, size(job.cutTo.value))}` });
+            }
+            const crossed = [...cut.values()].filter(isCrossed);
+            for (const [first, ...others] of grouped(crossed, ({ part, source }) => `${part} ${placeKey(source)}`).values()) {
+                const { part, source, where, cutBack, cutFace } = first!;
+                report({
+                    at: source,
+                    message: `No face is left of the ${PLURAL[part]} at the ${where}.${othersThan(others.length + 1)} It is ${size(cutBack)} long at its back, and the cuts at its ends, ` +
+                        `which lean toward each other, take ${size(cutBack - cutFace)} of that. Set what it runs between farther apart; two walls in one line may be said as one.`,
+                });
             }
         },
     },
@@ -64,7 +74,8 @@ const PLENTY = inches('12');
 function isWideEverywhere(ceiling: Ceiling): boolean {
     let least = Infinity, off = 0;
     for (const { edges, holes } of arrangedOf(ceiling).exact.coffers) {
-        for (const loop of [edges, ...holes]) for (const { length } of loop) least = Math.min(least, length);
+        // where faces lie in line the places along one edge are several, and one of them may be small
+        for (const loop of [edges, ...holes]) for (const { along, length } of loop) least = along.length > 1 ? 0 : Math.min(least, length);
     }
     const halves = Object.values(ceiling.around).filter((own): own is HalfBeam => own?.kind === 'half-beam');
     for (const { section: { profile: { blocking, bottom, cleats }, spacerThickness } } of [...ceiling.lines, ...halves]) {
@@ -82,6 +93,15 @@ function whyOf(part: Part, step: string): string {
         case 'blocking': return 'It is as long as the room between the lines, less its relief: set the lines farther apart, or make the relief less.';
         default: return `Its place is shorter than one mark of the tape, ${step}: set the lines farther apart, or use a finer \`cut-to\`.`;
     }
+}
+
+function othersThan(count: number): string {
+    return count === 1 ? '' : ` The same goes for ${counted(count - 1, 'other place')}.`;
+}
+
+/** Whether its ends lean so much toward each other that they meet before its face; where a trim's do, its coffer is told. */
+function isCrossed({ part, cutFace, cutBack }: Piece): boolean {
+    return (part === 'side' || part === 'molding') && cutBack > 0 && cutFace <= 0;
 }
 
 function hasLength({ cutBack }: Piece): boolean {

@@ -30,8 +30,9 @@ export class CeilingHouse {
             if (told.length === 0) throw new Error(`No ceiling, and nothing is told: ${JSON.stringify(layout?.troubles)}`);
             return { refused: told };
         }
-        const narrow = findings.some(({ rule }) => rule === 'cleats-meet-in-half-beam');
-        if (narrow) return { refused: ['cleats-meet-in-half-beam'] };
+        // pieces of which there is too little to be cut: what is told of them stands at the head of every list
+        const told = ['cleats-meet-in-half-beam', 'part-vanishes'].filter(name => findings.some(({ rule }) => rule === name));
+        if (told.length > 0) return { refused: told };
         const wrong = wrongIn(layout.ceiling);
         if (wrong !== undefined) throw new Error(wrong);
         return { ceiling: layout.ceiling, refused: [] };
