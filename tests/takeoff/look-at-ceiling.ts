@@ -68,7 +68,8 @@ export function wrongIn(ceiling: Ceiling, off: TakeOff = takeOffOf(ceiling)): st
     const { faults } = dryFit(ceiling, off);
     // a sliver of a coffer that takes no trim is told, and is no fault of the list
     const thick = (ceiling.beams?.trimThickness?.ticks ?? 0) / INCH;
-    const slivers = new Set(arrangedOf(ceiling).exact.coffers.flatMap(({ number, outline }) => (isSliver(outline, thick) ? [number] : [])));
+    const { coffers } = arrangedOf(ceiling).exact;
+    const slivers = new Set(coffers.filter(({ outline, holeOutlines }) => isSliver(outline, holeOutlines, thick)).map(({ number }) => number));
     const tight = (is: Piece | string): boolean => typeof is !== 'string' && is.part === 'trim' && slivers.has(is.coffer!);
     const [fault] = faults.filter(each => !(each.kind === 'missing' && each.noRoom || each.kind === 'misfit' && each.clashes.every(({ other }) => tight(each.piece) || tight(other)))).filter(each => !(askew && each.kind === 'misfit' && each.causes.length === 0 && each.clashes.every(({ kind }) => kind === 'rounded' || kind === 'area')));
     return fault && `dry fit: ${told(fault)}`;
@@ -132,12 +133,14 @@ function contains(corners: Corners, { x, y }: { x: number; y: number }): boolean
 }
 
 /** Whether its trims, so many inches thick all round, come too near to each other: an edge that two miters use up, or a corner that stands close to an edge. */
-function isSliver(outline: Corners, thick: number): boolean {
+function isSliver(outline: Corners, holes: readonly Corners[], thick: number): boolean {
+    const near = (corner: Corners[number], of: Corners, but: readonly number[] = []): boolean =>
+        of.some((a, i) => !but.includes(i) && fromEdge(corner, a, of[(i + 1) % of.length]!) < 2.7 * thick * INCH);
     return outline.some((a, i) => {
         const b = outline[(i + 1) % outline.length]!;
-        return Math.hypot(b.x - a.x, b.y - a.y) < 5.4 * thick * INCH
-            || outline.some((corner, k) => k !== i && k !== (i + 1) % outline.length && fromEdge(corner, a, b) < 2.7 * thick * INCH);
-    });
+        const isShort = Math.hypot(b.x - a.x, b.y - a.y) < 5.4 * thick * INCH;
+        return isShort || near(a, outline, [i, (i + outline.length - 1) % outline.length]) || holes.some(hole => near(a, hole));
+    }) || holes.some(hole => hole.some(corner => near(corner, outline)));
 }
 const INCH = 16256;
 
