@@ -8,7 +8,7 @@ import type { Closing } from '../takeoff/closing/pieces.ts';
 import { roundTo } from '../quantity/round.ts';
 import { bandSaid, bottomSaid } from '../takeoff/closing/said.ts';
 import { defineRule } from './rule.ts';
-import { bottomsNamed, fixOf, remaining, turnedWords, turning } from './support/closing-words.ts';
+import { bottomsNamed, fixOf, remaining, titleOfOtherWay, titleOfTurn, turnedWords, turning } from './support/closing-words.ts';
 import { changed, HALL_WITH_BAND } from './support/examples.ts';
 import { adding, replacing } from './support/fixes.ts';
 import { wordsOf } from './support/places.ts';
@@ -92,8 +92,10 @@ function fixesOf(best: BestThrough, found: readonly Closing[], ceiling: Ceiling)
     const rest = (count: number): readonly TextChange[] | undefined => (count === 0 ? [] : opening?.edits);
     const withRest = (words: string, count: number): string => `${words}, and open the slots of what remains: ${remaining(count)}`;
     const titled = (words: string, count: number): string => (count === 0 ? words : withRest(words, count));
-    const turn = best.as && best.least < found.length ? fixOf(titled(`Run ${turnedWords(best.turned)}`, best.least), [turning(best.turned, room), rest(best.least)], true) : [];
+    const isFewer = best.as !== undefined && best.least < found.length;
+    const turn = isFewer ? fixOf(titled(titleOfTurn(best.turned), best.least), [turning(best.turned, room), rest(best.least)], true) : [];
     const other = best.otherWay, [turned] = other ? replacing(grid.through, other.through, '') : [];
-    const otherWay = other && turned ? fixOf(titled(`Run bottoms through ${other.through}`, other.closing), [turned.edits, rest(other.closing)], turn.length === 0) : [];
+    const otherWay = other && turned
+        ? fixOf(titled(titleOfOtherWay(other.through), other.closing), [turned.edits, rest(other.closing)], turn.length === 0) : [];
     return [...turn, ...otherWay, ...opening ? [{ ...opening, preferred: turn.length + otherWay.length === 0 }] : []];
 }

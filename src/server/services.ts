@@ -17,6 +17,7 @@ import { CofferCodeLenses } from './features/code-lenses.ts';
 import { FittingDefinitions } from './features/definition.ts';
 import { Figures } from './features/figures.ts';
 import { CofferCeilingHover } from './features/hover.ts';
+import { ClosingFigures } from './features/closing-figures.ts';
 import { GridActions } from './features/grid-actions.ts';
 import { HouseUses } from './features/house-uses.ts';
 import { CofferInlayHints } from './features/inlay-hints.ts';
@@ -64,7 +65,7 @@ export function createServerServices(context?: DefaultSharedModuleContext, typin
                 DocumentSymbolProvider: () => new CofferOutlineProvider(document => computedFor(figures.of(document))),
                 DefinitionProvider: services => new FittingDefinitions(services, client),
                 FoldingRangeProvider: () => new CofferFolding(),
-                CodeActionProvider: ({ shared }) => new CofferCodeActions(new GridActions(new Rooms(shared), client)),
+                CodeActionProvider: ({ shared }) => new CofferCodeActions(new GridActions(new Rooms(shared), client), new ClosingFigures(new Rooms(shared))),
                 RenameProvider: services => new SayingRename(services),
             },
         },

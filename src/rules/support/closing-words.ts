@@ -1,5 +1,5 @@
 import type { Fix, TextChange } from '../../findings/finding.ts';
-import type { Room } from '../../job/model.ts';
+import type { Direction, Room } from '../../job/model.ts';
 import { grouped } from '../../plain/groups.ts';
 import { counted, listed } from '../../plain/words.ts';
 import type { Turned } from '../../putup/closing/best-through.ts';
@@ -34,6 +34,10 @@ export function turning(turned: readonly Turned[], { at, body }: Room): TextChan
     const brace = { line: end.line, character: end.character - 1 };
     return [...replaced as TextChange[], { uri, range: { start: brace, end: brace }, text: alone ? lines : `\n${lines}` }];
 }
+
+/** What the title of a fix begins with that turns crossings, and of one that turns the room. */
+export const titleOfTurn = (turned: readonly Turned[]): string => `Run ${turnedWords(turned)}`;
+export const titleOfOtherWay = (through: Direction): string => `Run bottoms through ${through}`;
 
 /** How many remain, in a title. */
 export function remaining(count: number): string {

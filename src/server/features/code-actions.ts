@@ -4,6 +4,7 @@ import { DiagnosticSeverity, CancellationToken, type CodeAction, type CodeAction
 import { plainFix, preferredFix, together } from '../../language/features/fix-all.ts';
 import { CofferQuickFixes } from '../../language/features/quick-fixes.ts';
 import { t } from '../../pages/shared/words.ts';
+import type { ClosingFigures } from './closing-figures.ts';
 import { GRID, type GridActions } from './grid-actions.ts';
 import { silencing } from './silence.ts';
 
@@ -14,10 +15,18 @@ export const CODE_ACTION_KINDS = ['quickfix', FIX_ALL, GRID];
 export class CofferCodeActions implements CodeActionProvider {
     private readonly quickFixes = new CofferQuickFixes();
 
-    constructor(private readonly grids: GridActions) {}
+    constructor(private readonly grids: GridActions, private readonly closing: ClosingFigures) {}
 
     getCodeActions(document: LangiumDocument, params: CodeActionParams, cancelled: CancellationToken = CancellationToken.None): MaybePromise<CodeAction[]> {
-        const actions: CodeAction[] = [...this.quickFixes.getCodeActions(document, params)];
+        const fixes = this.closing.said(this.quickFixes.getCodeActions(document, params), document, params, cancelled);
+        const all = (told: readonly CodeAction[]): MaybePromise<CodeAction[]> => this.withOthers(told, document, params, cancelled);
+        return Array.isArray(fixes) ? all(fixes) : fixes.then(all);
+    }
+
+    private withOthers(
+        fixes: readonly CodeAction[], document: LangiumDocument, params: CodeActionParams, cancelled: CancellationToken,
+    ): MaybePromise<CodeAction[]> {
+        const actions = [...fixes];
         if (isAsked('quickfix', params)) {
             for (const rule of new Set(params.context.diagnostics.map(({ code }) => code))) actions.push(...allOfRule(document, rule));
             actions.push(...params.context.diagnostics.flatMap(diagnostic => silencing(document, diagnostic)));
