@@ -90,6 +90,7 @@ function whyOf(part: Part, step: string): string {
     switch (part) {
         case 'cleat': return 'A cleat is as long as the back of its side, less twice its `short-each-end`: make that less.';
         case 'spacer': return 'The coffer is narrower than a spacer is thick: set the lines farther apart, or take the spacers out.';
+        case 'molding': return 'Its ends lean toward each other, and meet before it has any length: set what it runs between farther apart; two walls in one line may be said as one.';
         case 'blocking': return 'It is as long as the room between the lines, less its relief: set the lines farther apart, or make the relief less.';
         default: return `Its place is shorter than one mark of the tape, ${step}: set the lines farther apart, or use a finer \`cut-to\`.`;
     }
@@ -148,7 +149,7 @@ function* atWall(ceiling: Ceiling, wall: string, none: number): Generator<Wanted
     const own = ceiling.around[wall];
     if (own?.kind === 'band' && own.perimeter.stock) yield* eachPiece('band', own.perimeter.at, `the ${wall} wall`, own.splices, { on: wall });
     if (own?.kind !== 'half-beam') return;
-    const { blocking, sides, cleats, bottom, solid } = own.section.profile, where = `the half beam along the ${wall} wall`;
+    const { blocking, sides, cleats, bottom, under, solid } = own.section.profile, where = `the half beam along the ${wall} wall`;
     if (blocking?.stock) yield* eachPiece('blocking', blocking.at, where, own.splices, { wall });
     if (bottom?.stock) yield* eachPiece('bottom', bottom.at, where, own.splices, { wall });
     if (solid?.stock) yield* eachPiece('timber', solid.at, where, own.splices, { wall });
@@ -157,6 +158,7 @@ function* atWall(ceiling: Ceiling, wall: string, none: number): Generator<Wanted
     for (let bay = 1; bay <= broken + 1 - none; bay++) {
         if (sides?.stock) yield { part: 'side', at: sides.at, where: `${where}, bay ${bay}`, named: { wall, bay } };
         if (cleats?.stock && cleats.thickness && cleats.height) yield { part: 'cleat', at: cleatsAt(cleats), where: `${where}, bay ${bay}`, named: { wall, bay } };
+        if (under?.stock) yield { part: 'molding', at: under.at, where: `${where}, bay ${bay}`, named: { wall, bay } };
     }
 }
 
@@ -180,8 +182,9 @@ function* spacersIn(line: Line, bay: number): Generator<Wanted> {
     if (spacers?.stock?.value.thickness && spacers.height && line.section.spacerWidth) yield { part: 'spacer', at: spacers.at, where, named: { ...named, nth: 1 } };
 }
 
-function* sideIn(line: Line, bay: number, on: Compass, { sides, cleats }: Profile): Generator<Wanted> {
+function* sideIn(line: Line, bay: number, on: Compass, { sides, cleats, under }: Profile): Generator<Wanted> {
     const { where, named } = placeIn(line, bay);
     if (sides?.stock) yield { part: 'side', at: sides.at, where, named: { ...named, on } };
     if (cleats?.stock && cleats.thickness && cleats.height) yield { part: 'cleat', at: cleatsAt(cleats), where, named: { ...named, on } };
+    if (under?.stock) yield { part: 'molding', at: under.at, where, named: { ...named, on } };
 }
