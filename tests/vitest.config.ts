@@ -45,11 +45,16 @@ const left = isEveryday ? long : [];
 /** One process more than there are cores: some wait for a browser or a server. Left alone, one core waits, which on two is half the machine. */
 const maxWorkers = availableParallelism() + 1;
 const setupFiles = ['tests/support/builtin-once.ts'];
-/** All cases of a long test at once take longer than a share of them. Whether a fault makes one hang is told by the time of the processor. */
-const TIME = process.env['FULL'] || mutants !== undefined ? 900_000 : 60_000;
+/**
+ * All cases of a long test at once take longer than a share of them. The longest of everyday's take ten to twenty seconds on a quiet machine, and
+ * ten times that where others share it: a limit is there for what hangs, and tells nothing of what is slow.
+ */
+const TIME = process.env['FULL'] || mutants !== undefined ? 900_000 : 300_000;
 /** Trees and pieces by the thousand live for a test: with more room for what is young, a tenth of the time is not spent on clearing away. */
 const execArgv = ['--max-semi-space-size=128'];
-const common = { root, maxWorkers, execArgv, testTimeout: TIME, hookTimeout: TIME, setupFiles };
+/** Who waits for something to become so waits as long: a second is soon over where others have the processor. */
+const expecting = { poll: { timeout: TIME / 2 } };
+const common = { root, maxWorkers, execArgv, testTimeout: TIME, hookTimeout: TIME, expect: expecting, setupFiles };
 
 /**
  * What a module becomes is kept by its path and its text: half of what a run with few changes takes to load. Faults come into a module past

@@ -45,11 +45,11 @@ describe('the built program', () => {
     });
 
     test.skipIf(process.platform === 'win32')('reads standard input without an end only as far as a file may go', () => {
-        const { status, stderr } = spawnSync('sh', ['-c', '"$0" "$1" check - < /dev/zero', process.execPath, main], { encoding: 'utf8', timeout: 60_000 });
+        const { status, stderr } = spawnSync('sh', ['-c', '"$0" "$1" check - < /dev/zero', process.execPath, main], { encoding: 'utf8', timeout: 240_000 });
         expect({ status, stderr }).toEqual({ status: 2, stderr: 'cofferwright: Standard input is too large for a job file: more than 8 MB\n' });
     });
 
-    const sh = (script: string) => spawnSync('sh', ['-c', script, process.execPath, main], { cwd: untouched, encoding: 'utf8', timeout: 60_000 });
+    const sh = (script: string) => spawnSync('sh', ['-c', script, process.execPath, main], { cwd: untouched, encoding: 'utf8', timeout: 240_000 });
     test.skipIf(process.platform === 'win32')('a folder as standard input is told', () => {
         expect(sh('"$0" "$1" check - < /')).toMatchObject({ status: 2, stdout: '', stderr: 'cofferwright: Standard input is a folder\n' });
     });
@@ -106,7 +106,7 @@ describe('the built program', () => {
     });
 
     test.skipIf(process.platform === 'win32')('a closed pipe keeps no file from being written, and ends --watch', async () => {
-        const sh = (script: string, cwd: string) => spawnSync('sh', ['-c', script, process.execPath, main], { cwd, encoding: 'utf8', timeout: 60_000 });
+        const sh = (script: string, cwd: string) => spawnSync('sh', ['-c', script, process.execPath, main], { cwd, encoding: 'utf8', timeout: 240_000 });
         const cwd = folderWith(house);
         const drawn = sh('{ "$0" "$1" draw; echo "ended with $?" >&2; } | true', cwd);
         expect(drawn.stderr).toBe('ended with 0\n');

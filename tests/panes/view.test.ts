@@ -267,7 +267,7 @@ describe('the pane in three dimensions', () => {
             await page.focus('#scrub');
             await page.keyboard.press(' ');
             expect(await page.getAttribute('#act-play', 'aria-label')).toBe('Stop');
-            await page.waitForFunction(() => Number(document.querySelector<HTMLInputElement>('#scrub')!.value) >= 2, undefined, { timeout: 20_000 });
+            await page.waitForFunction(() => Number(document.querySelector<HTMLInputElement>('#scrub')!.value) >= 2);
             await page.keyboard.press(' ');
             expect(await page.getAttribute('#act-play', 'aria-label')).toBe('Play');
             const still = await words(pane), count = await drawn(pane, -1);
@@ -275,7 +275,7 @@ describe('the pane in three dimensions', () => {
             await page.waitForTimeout(300);
             expect([await words(pane), await frames(pane)]).toEqual([still, count]);
             await page.click('#act-play-back');
-            await page.waitForFunction(() => document.querySelector('#player-words')!.textContent!.startsWith('Nothing is up'), undefined, { timeout: 20_000 });
+            await page.waitForFunction(() => document.querySelector('#player-words')!.textContent!.startsWith('Nothing is up'));
             expect(await page.getAttribute('#act-play-back', 'aria-label')).toBe('Play backwards');
             expect(pane.complaints).toEqual([]);
             await pane.close();

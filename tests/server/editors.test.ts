@@ -11,7 +11,7 @@ describe('an editor that says nothing of itself, over the protocol', () => {
     beforeAll(async () => {
         client = await new Client(shipped).initialize();
         uri = await client.open('rooms/den.coffer');
-    }, 60_000);
+    });
     afterAll(() => client.dispose());
 
     const placeOf = (words: string) => {

@@ -53,7 +53,7 @@ test.each(some(PANE_KINDS, 3))('whatever the extension says for a %s pane, the s
     const shown = async (): Promise<PaneContentParams> => {
         const before = contents.length;
         await show();
-        await expect.poll(() => contents.slice(before).some(({ pane, condition }) => pane === kind && condition === 'current'), { timeout: 30_000, interval: 20 }).toBe(true);
+        await expect.poll(() => contents.slice(before).some(({ pane, condition }) => pane === kind && condition === 'current'), { interval: 20 }).toBe(true);
         return contents.slice(before).find(({ pane }) => pane === kind)!;
     };
     await client.notify(CURSOR, { uri, position: AT });

@@ -74,6 +74,8 @@ let free: Page | undefined;
 async function pageOf({ width, height }: { readonly width: number; readonly height: number }): Promise<Page> {
     if (!browser) throw new Error('panes open in a browser: say which one by useBrowser');
     const page = free ?? await (await browser.newContext()).newPage();
+    // half a minute is soon over where others have the processor
+    page.setDefaultTimeout(120_000);
     free = undefined;
     await page.setViewportSize({ width, height });
     return page;
