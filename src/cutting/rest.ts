@@ -88,6 +88,12 @@ function cutFrom(rooms: readonly RoomToCut[]): { stocks: Map<string, Stock>; tak
     return { stocks, taken };
 }
 
+/** Of what a stock has on hand by its own lines, what no line of these rooms has cut; not what is left of those that were. */
+export function uncutOf({ key, onHand }: Stock, rooms: readonly Room[]): readonly Given<OnHand>[] {
+    return rooms.flatMap(({ cutBoards }) => cutBoards).filter(({ stock }) => stock.value.key === key)
+        .reduce<readonly Given<OnHand>[]>((there, { length }) => withoutOne(there, oneOf(there, length.value)), onHand);
+}
+
 /** The one of that length that is cut: a board before a strip, of these one that costs nothing before one that is worth something. */
 function oneOf(onHand: readonly Given<OnHand>[], length: Ticks): Given<OnHand> | undefined {
     const there = onHand.filter(({ value }) => value.count > 0 && value.length === length), boards = there.filter(({ value }) => value.width === undefined);

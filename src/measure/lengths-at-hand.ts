@@ -1,7 +1,8 @@
 import { asMeasured } from '../cutting/at-bench.ts';
+import { uncutOf } from '../cutting/rest.ts';
 import type { Room, Stock, Trim } from '../job/model.ts';
 import { beamsOf, perimetersOf } from '../job/perimeters.ts';
-import { recordWords, type Recorded } from '../job/status.ts';
+import { knownOf, leastKnown, recordWords, type Recorded } from '../job/status.ts';
 import type { Given, Source } from '../provenance/source.ts';
 import type { Ticks } from '../quantity/ticks.ts';
 
@@ -11,7 +12,7 @@ interface BoardsAtHand {
     readonly sizes: readonly Ticks[];
     readonly at: Source; readonly record: Recorded;
 }
-interface CutBoard { readonly stock: Stock; readonly measured?: string | undefined; readonly length: Ticks }
+interface CutBoard { readonly stock: Stock; readonly measured?: string | undefined; readonly length: Ticks; readonly width?: Ticks | undefined }
 
 /**
  * The boards on hand that a room's pieces may be cut from: those that were measured one by one, the others as the stock has them. None that is cut up
@@ -21,7 +22,7 @@ export function boardsAtHand(room: Room): BoardsAtHand[] {
     const stocks = new Map(stocksOf(room).map(stock => [stock.value.key, stock]));
     return [...stocks.values()].flatMap(({ value: stock, at }): BoardsAtHand[] => {
         const measured = room.measuredBoards.filter(board => board.stock?.value.key === stock.key && board.length && board.into.length === 0);
-        const others = asMeasured(stock.onHand, measured, stock).filter(({ value }) => value.measured === undefined && value.count > 0);
+        const others = asMeasured(uncutOf(stock, [room]), measured, stock).filter(({ value }) => value.measured === undefined && value.count > 0);
         return [
             ...others.map(({ value, at: said }): BoardsAtHand => {
                 const sizes = [value.length, ...value.width === undefined ? [] : [value.width]];
@@ -52,9 +53,20 @@ export function crownsSaid(room: Room): { readonly of: string; readonly sizes: r
     });
 }
 
-/** How the length of a board on hand is known that a plan cuts, where that is said: of one that was measured by its name, of any other by its stock's line. */
-export function boardKnownWords(rooms: readonly Room[], { stock, measured, length }: CutBoard): string {
-    const record = measured === undefined ? stock.onHand.find(({ value }) => value.length === length && value.measured === undefined)?.value
-        : rooms.flatMap(room => room.measuredBoards).find(board => board.name === measured && board.stock?.value.key === stock.key);
+/**
+ * How the length of a board on hand is known that a plan cuts: of one that was measured by its name, of any other by its stock's lines, where several have
+ * such a board by the one that is known least. Undefined of one that no line has.
+ */
+export function boardRecord(rooms: readonly Room[], { stock, measured, length, width }: CutBoard): Recorded | undefined {
+    if (measured !== undefined) {
+        return rooms.flatMap(room => room.measuredBoards).find(board => board.name === measured && board.stock?.value.key === stock.key);
+    }
+    const alike = stock.onHand.filter(({ value }) => value.length === length && value.width === width && value.measured === undefined && value.count > 0);
+    return leastKnown(alike.map(({ value }) => ({ known: knownOf(value).known, record: value })))?.record;
+}
+
+/** The same in words, where it is said. */
+export function boardKnownWords(rooms: readonly Room[], board: CutBoard): string {
+    const record = boardRecord(rooms, board);
     return record ? recordWords(record) : '';
 }

@@ -93,7 +93,26 @@ describe('boards', () => {
 
     test('how the length of a board on hand is known stands where it is cut', async () => {
         const told = yard.replace('price    3.25 USD per ft', 'price    3.25 USD per ft\n  on-hand  1 x 16\' as told by "the yard"');
-        expect((await cofferwright(folderWith({ ...house, 'yard.coffer': told }), ['boards'])).out).toMatch(/#\d+ +16' on hand, told by the yard  /);
+        const cwd = folderWith({ ...house, 'yard.coffer': told });
+        expect((await cofferwright(cwd, ['boards'])).out).toMatch(/#\d+ +16' on hand, told by the yard  /);
+        const { houses } = JSON.parse((await cofferwright(cwd, ['boards', '--quick', '--format', 'json'])).out) as {
+            houses: { stocks: { boards: { from: string; name: unknown; lengthKnown: unknown }[] }[] }[];
+        };
+        const all = houses.flatMap(({ stocks }) => stocks).flatMap(({ boards }) => boards);
+        expect(all.filter(({ from }) => from === 'on hand').map(({ name, lengthKnown }) => [name, lengthKnown])).toEqual([[null, { known: 'told', on: null, by: 'the yard' }]]);
+        expect(new Set(all.filter(({ from }) => from !== 'on hand').map(({ lengthKnown }) => lengthKnown))).toEqual(new Set([null]));
+        const { data } = Papa.parse<Record<string, string>>((await cofferwright(cwd, ['boards', '--quick', '--format', 'csv'])).out, { header: true, skipEmptyLines: true });
+        expect(data.filter(row => row.length_known !== '').map(({ from, count, length_known, on, by }) => [from, count, length_known, on, by])).toEqual([['on hand', '1', 'told', '', 'the yard']]);
+    });
+
+    test('of boards on hand of one length those that are known otherwise stand in a row of their own in the CSV, one that was measured by its name', async () => {
+        const there = yard.replace('price    3.25 USD per ft', 'price    3.25 USD per ft\n  on-hand  2 x 16\' as told by "the yard"');
+        const one = house['den.coffer'].replace('  grid {', '  measured { board b1 pine-1x8 as verified on 2026-03-05 by "Ines" { length 16\' } }\n  grid {');
+        const { out } = await cofferwright(folderWith({ ...house, 'yard.coffer': there, 'den.coffer': one }), ['boards', '--quick', '--format', 'csv']);
+        const { data } = Papa.parse<Record<string, string>>(out, { header: true, skipEmptyLines: true });
+        expect(data.filter(({ from }) => from === 'on hand').map(({ count, note, length_known, on, by }) => [count, note, length_known, on, by])).toEqual([
+            ['1', '', 'told', '', 'the yard'], ['1', 'board b1', 'verified', '2026-03-05', 'Ines'],
+        ]);
     });
 
     test('a board on hand that another room has cut is gone, also where only one room is asked for', async () => {

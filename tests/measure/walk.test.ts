@@ -74,3 +74,14 @@ test('boards that are there come last: those that were measured by their names, 
         ['2 boards of poplar-1x6 on hand', [108], 'told', 'the yard', 'measure'], ['board b1', [107.5], 'verified', 'Ines', 'nothing'],
     ]);
 });
+
+test.each([
+    ['cut 9\' of poplar-1x6 into side-A-1-north', ['the board of poplar-1x6 on hand']],
+    ['cut 9\' of poplar-1x6 into side-A-1-north left 4\'; cut 4\' of poplar-1x6 into side-A-2-north', ['the board of poplar-1x6 on hand']],
+    ['cut 9\' of poplar-1x6 into side-A-1-north; cut 9\' of poplar-1x6 into side-A-2-north', []],
+    ['cut 8\' of poplar-1x6 into side-A-1-north', ['2 boards of poplar-1x6 on hand']],
+])('what is cut up is not measured any more: %s', async (cut, left) => {
+    const workspace = await TestWorkspace.open({ 'hall.coffer': HALL.replace(/stock poplar-1x6 \{ size 1x6/, 'stock poplar-1x6 { size 1x6; lengths 8\'; on-hand 2 x 9\'').replace('  grid {', `  measured { ${cut} }
+  grid {`) }), [room] = readFile(workspace.document('hall.coffer')).rooms;
+    expect(walkRound(room!).filter(({ dimension: { kind } }) => kind === 'on-hand').map(({ dimension }) => dimensionName(dimension))).toEqual(left);
+});

@@ -10,6 +10,7 @@ import { some } from '../support/full.ts';
 import { HOSTILE } from './hostile.ts';
 import { madeBy } from './made.ts';
 import { atOnce } from '../../src/plain/steps.ts';
+import { compareNames } from '../../src/takeoff/piece-order.ts';
 
 const boardsContent = madeBy(boardsContentInSteps);
 
@@ -65,6 +66,16 @@ describe('the content of the boards', () => {
         expect(content.troubles).toEqual(['There is no price for board-1x8.']);
         expect(content.total).toMatch(/^\$[\d,.]+, without the boards that have no price$/);
         expect(content.buy.filter(row => row.stock === 'board-1x8').every(row => row.each === '' && row.cost === '')).toBe(true);
+    });
+
+    test('a board on hand says how its length is known', async () => {
+        const page = await den({ 'yard.coffer': yard.replace("size 1x6; lengths 8', 12', 16'", `size 1x6; lengths 8', 12', 16'; on-hand 1 x 16' as told by "A & B"; on-hand 1 x 12'`) });
+        const content = boardsContent(page, {}), boards = content.stocks.flatMap(stock => stock.boards);
+        expect(boards.filter(({ from }) => from === 'on hand').map(({ length, there }) => `${length} ${there}`).sort(compareNames)).toEqual(["12' ", "16' told by A & B"]);
+        expect(boards.filter(({ from, there }) => from !== 'on hand' && there !== '')).toEqual([]);
+        const { text } = renderBoards(content, BOARDS_STATE, NOTHING_SHOWN);
+        expect(text.split('<span class="soft">on hand, told by A &amp; B</span>')).toHaveLength(2);
+        expect(text.split('<span class="soft">on hand</span>')).toHaveLength(2);
     });
 
     test('a host that has looked further is believed, and its progress shown', async () => {

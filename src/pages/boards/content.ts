@@ -3,6 +3,7 @@ import { leftoversOf } from '../../cutting/leftovers.ts';
 import type { JobSettings } from '../../job/model.ts';
 import { tapeOf } from '../../job/tape.ts';
 import type { BoardPlan, Money, StockPlan } from '../../cutting/model.ts';
+import { boardKnownWords } from '../../measure/lengths-at-hand.ts';
 import { textWidth } from '../../drawing/text/measure-text.ts';
 import { drawBoard, longestOf, toPaneSvg } from '../../drawing/index.ts';
 import type { Group } from '../../drawing/display-list.ts';
@@ -58,6 +59,8 @@ export interface BoardOnPage {
     readonly number: number;
     readonly length: string;
     readonly from: 'bought' | 'on hand' | 'already cut';
+    /** Of one on hand: its name, where it was measured, and how its length is known, where that is said. */
+    readonly there: string;
     /** The drawing: markup that src/drawing made; nothing where a house has too many boards to draw them all. */
     readonly svg: string;
     /** Pieces that are too small for their names in the drawing, or that are not drawn, with their marks. */
@@ -103,7 +106,10 @@ export function* boardsContentInSteps(room: RoomOnPage, wishes: Wishes, house?: 
             size: [stock.stock.thickness, stock.stock.width].flatMap(m => (m ? printLength(m.value.ticks, show) : [])).join(' x '),
             known: knownText(stock.known), choice: choiceText(stock.choice),
             boards: yield* eachInSteps(ofStock.get(stock.stock.key) ?? [], BOARDS_IN_STEP, board =>
-                boardOnPage(board, drawn.has(board), order, `boards-${i}-${board.number}`, width, nameOf, sources)),
+                ({
+                ...boardOnPage(board, drawn.has(board), order, `boards-${i}-${board.number}`, width, nameOf, sources),
+                there: thereText(stock, board.number, room),
+            })),
         });
     }
     yield;
@@ -126,7 +132,7 @@ export function* boardsContentInSteps(room: RoomOnPage, wishes: Wishes, house?: 
 
 function boardOnPage(
     board: LaidBoard, isDrawn: boolean, order: SawOrder, id: string, width: number, nameOf: (piece: Piece) => string, sources: Sources,
-): BoardOnPage {
+): Omit<BoardOnPage, 'there'> {
     const show = order.job.show.value;
     return {
         key: boardKey(board), number: board.number, length: printLength(board.length, show), from: board.from,
@@ -134,6 +140,12 @@ function boardOnPage(
         small: smallOn(board, order, isDrawn ? width : 0, nameOf),
         pieces: board.strips.flatMap((strip: LaidStrip) => strip.pieces.map((laid): PieceOnPage => pieceOnPage(laid, tapeOf(order.job), nameOf, sources))),
     };
+}
+
+function thereText({ stock, boards }: StockPlan, number: number, { house }: RoomOnPage): string {
+    const board = boards.find(one => one.number === number);
+    if (board?.from !== 'on hand') return '';
+    return [board.measured ?? '', boardKnownWords(house.map(({ layout }) => layout.room), { ...board, stock })].filter(words => words !== '').join(', ');
 }
 
 /** Pieces that the drawing has no room to name, each with its marks. */

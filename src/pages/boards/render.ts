@@ -75,7 +75,7 @@ function boardFigure(board: BoardOnPage, state: BoardsState, shown: Shown): Html
     const picked = board.pieces.find(piece => piece.id === state.piece);
     return html`<figure ${attributes({ 'class': cut ? 'board done' : 'board', id: board.key })}>
 <figcaption><label class="check"><input type="checkbox" ${attributes({ 'data-act': 'tick-board', 'data-board': board.key, id: `tick-${board.key}`, checked: cut, disabled: board.from === 'already cut', 'aria-label': t('{0}: cut', name) })}><b>#${board.number}</b> ${board.length}</label>
-${board.from === 'bought' ? '' : html`<span class="soft">${board.from === 'on hand' ? t('on hand') : t('already cut')}</span>`}
+${board.from === 'bought' ? '' : html`<span class="soft">${board.from === 'on hand' ? t('on hand') : t('already cut')}${board.there === '' ? '' : `, ${board.there}`}</span>`}
 ${board.from === 'already cut' || board.pieces.length === 0 ? '' : html`<button type="button" class="write" ${attributes({ 'data-act': 'mark-cut', 'data-board': board.key, title: t('Writes it into the job: the rest is planned again') })}>${t('Write as cut')}</button>`}</figcaption>
 ${board.svg === '' ? '' : html`<div class="lies" data-lies ${attributes({ tabindex: 0, role: 'group', 'aria-label': name })}>${trusted(board.svg)}</div>`}
 ${board.small.length > 0 ? html`<p class="small-pieces soft">${board.svg === '' ? t('Not drawn, since there are so many boards:') : t('Too small for their names:')} ${board.small.map((words, i) => html`${i > 0 && '; '}<span>${words}</span>`)}</p>` : ''}

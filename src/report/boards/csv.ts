@@ -1,5 +1,8 @@
 import { knownText } from '../../cutting/known.ts';
 import type { Sum } from '../../job/rates.ts';
+import type { Board } from '../../cutting/model.ts';
+import { knownOf } from '../../job/status.ts';
+import { boardRecord } from '../../measure/lengths-at-hand.ts';
 import { leftoversOf, type Left } from '../../cutting/leftovers.ts';
 import { printAmount } from '../../quantity/money.ts';
 import { printLength, type Show } from '../../quantity/print-length.ts';
@@ -12,10 +15,13 @@ import { sizeText, there } from './there.ts';
 import { stockNames } from '../../job/stock-names.ts';
 import type { CsvText } from '../../text/fit.ts';
 
-const HEADER = ['job', 'stock', 'from', 'count', 'length', 'unit', 'length_text', 'each', 'cost', 'currency', 'note', 'known'] as const;
+const HEADER = ['job', 'stock', 'from', 'count', 'length', 'unit', 'length_text', 'each', 'cost', 'currency', 'note', 'known', 'length_known', 'on', 'by'] as const;
 type Row = Readonly<Partial<Record<(typeof HEADER)[number], Cell>>>;
 
-/** The boards: a row for every length of every stock, one for every piece that no board holds, and what is left in the end. */
+/**
+ * The boards: a row for every length of every stock, one for every piece that no board holds, and what is left in the end. Boards on hand say how their length
+ * is known, each that was measured by its name.
+ */
 export function csvBoards(plans: readonly HousePlan[]): CsvText {
     const cells = (rows: readonly Row[]): Cell[][] => rows.map(row => rowOf(HEADER, row));
     return csvStanding(HEADER, [
@@ -31,11 +37,16 @@ function rowsOf({ house, plan }: HousePlan): Row[] {
         ...plan.stocks.flatMap(({ stock, boards, buy, spare, known }): Row[] => {
             const sheet = (length: Ticks): string[] => (stock.sheet?.value.length === length ? [sizeText(stock, { length }, show)] : []);
             const note = (length: Ticks, ...others: string[]): string => [...sheet(length), ...others].join('; ');
+            const knownOfBoard = (board: Board): Row => {
+                if (board.from !== 'on hand') return {};
+                const { known: as, on, by } = knownOf(boardRecord(house.rooms.map(({ room }) => room), { ...board, stock }));
+                return { length_known: as, ...on && { on }, ...by && { by } };
+            };
             const own = { job, stock: nameOf(stock), known: knownText(known) };
             return [
-                ...there(boards).map(({ from, count, length, width, worth }): Row => ({
-                    ...own, from, count, ...size(length, show), ...eachOf(worth),
-                    note: note(length, ...width === undefined ? [] : [`${printLength(width, show)} wide`], ...worth ? ['worth that each'] : []),
+                ...there(boards, board => `${board.measured ?? ''} ${JSON.stringify(knownOfBoard(board))}`).map(({ from, count, length, width, worth, first }): Row => ({
+                    ...own, ...knownOfBoard(first), from, count, ...size(length, show), ...eachOf(worth),
+                    note: note(length, ...first.measured === undefined ? [] : [`board ${first.measured}`], ...width === undefined ? [] : [`${printLength(width, show)} wide`], ...worth ? ['worth that each'] : []),
                 })),
                 ...buy.map(({ count, length, each, cost }): Row => ({
                     ...own, from: 'buy', count, ...size(length, show), ...eachOf(each), cost: cost ? printAmount(cost.amount) : null,

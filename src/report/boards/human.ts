@@ -81,8 +81,8 @@ function shoppingRows({ stock, boards: all, buy }: StockPlan, name: string, show
 /** Each board: its length, then from one end what is cut off it, pieces of one length together, and what is left. */
 function stockCuts({ stock, boards }: StockPlan, { job, rooms }: House, nameOf: (piece: Piece) => string): string[] {
     const { show: { value: show }, cutTo: { value: step } } = job;
-    const known = ({ from, measured, length }: Board): string[] =>
-        (from === 'on hand' ? [measured ?? '', cleanText(boardKnownWords(rooms.map(({ room }) => room), { stock, measured, length }))] : []);
+    const known = ({ from, measured, length, width }: Board): string[] =>
+        (from === 'on hand' ? [measured ?? '', cleanText(boardKnownWords(rooms.map(({ room }) => room), { stock, measured, length, width }))] : []);
     const there = (b: Board): string => [`${sizeText(stock, b, show)}${b.from === 'bought' ? '' : ` ${b.from}`}`, ...known(b).filter(words => words !== '')].join(', ');
     const heads = columns(boards.map(b => [`#${b.number}`, there(b), '|']));
     const indent = Math.max(...heads.map(head => head.length)) + 2;

@@ -2,20 +2,22 @@ import { blankOver } from '../../cutting/blank.ts';
 import { knownText, weakest } from '../../cutting/known.ts';
 import { leftoversOf, type Left } from '../../cutting/leftovers.ts';
 import type { Board, Known, StockPlan } from '../../cutting/model.ts';
-import type { JobSettings } from '../../job/model.ts';
+import type { JobSettings, Stock } from '../../job/model.ts';
+import { knownOf } from '../../job/status.ts';
+import { boardRecord } from '../../measure/lengths-at-hand.ts';
 import { stripNumbers } from '../../cutting/rips.ts';
 import { roundDown } from '../../quantity/round.ts';
 import type { Ticks } from '../../quantity/ticks.ts';
 import { lengthJson, moneyJson, type LengthJson } from '../amounts-json.ts';
 import { choiceText } from '../choice.ts';
 import { houseHead } from '../house-json.ts';
-import type { HousePlan } from '../house.ts';
+import type { House, HousePlan } from '../house.ts';
 import type { Files } from '../look.ts';
 import { sourceJson } from '../place-json.ts';
 import { printJson } from '../../text/json.ts';
 import { standingOfRooms } from '../standing.ts';
 import { standingJson } from '../standing-json.ts';
-import type { BoardsJson, KnownJson } from './shape.ts';
+import type { BoardsJson, KnownJson, LengthKnownJson } from './shape.ts';
 import type { JsonText } from '../../text/fit.ts';
 
 type StockJson = BoardsJson['houses'][number]['stocks'][number];
@@ -35,7 +37,7 @@ export function jsonBoards(plans: readonly HousePlan[], files: Files): JsonText 
                 endTrim: length(house.job.endTrim.value),
                 shortestOffcut: length(house.job.shortestOffcut.value),
                 known: knownJson(weakest(plan)),
-                stocks: plan.stocks.map(stock => stockJson(stock, length, house.job, files)),
+                stocks: plan.stocks.map(stock => stockJson(stock, length, house, files)),
                 costs: plan.costs.map(moneyJson),
                 complete: plan.unpriced.length === 0 && plan.unplaced.length === 0 && house.rooms.every(r => r.takeOff),
                 unpriced: plan.unpriced.map(u => ({ stock: u.stock.name, length: length(u.length), count: u.count })),
@@ -66,7 +68,7 @@ function exactly(job: JobSettings): PrintLength {
     return ticks => lengthJson(ticks, ticks, job.show.value);
 }
 
-function stockJson({ stock, boards, buy, spare, costs, rips, known, choice }: StockPlan, length: PrintLength, job: JobSettings, files: Files): StockJson {
+function stockJson({ stock, boards, buy, spare, costs, rips, known, choice }: StockPlan, length: PrintLength, house: House, files: Files): StockJson {
     const sheet = stock.sheet?.value;
     return {
         stock: stock.name,
@@ -84,8 +86,16 @@ function stockJson({ stock, boards, buy, spare, costs, rips, known, choice }: St
             section: section === undefined ? null : length(section), widths: widths.map(({ width, count }) => ({ width: length(width), count })),
             boards: numbers, left: length(left),
         })),
-        boards: boards.map(board => boardJson(board, length, job)),
+        boards: boards.map(board => ({
+            ...boardJson(board, length, house.job), name: board.measured ?? null, lengthKnown: lengthKnownJson(board, stock, house),
+        })),
     };
+}
+
+function lengthKnownJson({ from, ...board }: Board, stock: Stock, { rooms }: House): LengthKnownJson | null {
+    if (from !== 'on hand') return null;
+    const { known, on, by } = knownOf(boardRecord(rooms.map(({ room }) => room), { ...board, stock }));
+    return { known, on: on ?? null, by: by ?? null };
 }
 
 function boardJson({ number, length: ticks, width, from, worth, strips, sections, crosswise }: Board, length: PrintLength, job: JobSettings): StockJson['boards'][number] {

@@ -1,5 +1,6 @@
 import type { BoardFrom, CuttingModel } from '../../cutting/model.ts';
 import type { Sheet } from '../../job/model.ts';
+import type { Known } from '../../job/status.ts';
 import type { Count, FromOne, LengthJson, MoneyJson } from '../amounts-json.ts';
 import type { HouseHead } from '../house-json.ts';
 import type { SourceJson } from '../place-json.ts';
@@ -103,6 +104,9 @@ interface Rip {
     readonly left: LengthJson;
 }
 
+/** `unsaid`: nobody says how it is known. */
+export interface LengthKnownJson { readonly known: Known; readonly on: string | null; readonly by: string | null }
+
 interface Board {
     readonly number: FromOne;
     readonly length: LengthJson;
@@ -112,6 +116,10 @@ interface Board {
     readonly from?: BoardFrom;
     /** What a board on hand is reckoned at, where it is at all. */
     readonly worth?: MoneyJson | null;
+    /** Of a board that was measured at the bench: its name. */
+    readonly name?: string | null;
+    /** How the length of a board on hand is known, when and by whom; null of any other. */
+    readonly lengthKnown?: LengthKnownJson | null;
     /** A sheet that is ripped across its length. */
     readonly crosswise?: boolean;
     /** What one cut takes along the board: boards are crosscut square. */

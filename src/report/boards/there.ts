@@ -8,12 +8,14 @@ import type { Ticks } from '../../quantity/ticks.ts';
 /** Boards that need not be bought, those of one length, width, place and worth together. */
 interface There { readonly from: BoardFrom; readonly length: Ticks; readonly width?: Ticks; readonly count: number; readonly worth?: Money }
 
-export function there(boards: readonly Board[]): There[] {
-    const alike = new Map<string, There>();
-    for (const { from, length, worth, width } of boards) {
+/** `apart`: what else has to be the same. */
+export function there(boards: readonly Board[], apart: (board: Board) => string = () => ''): (There & { readonly first: Board })[] {
+    const alike = new Map<string, There & { readonly first: Board }>();
+    for (const board of boards) {
+        const { from, length, worth, width } = board;
         if (from === 'bought') continue;
-        const key = `${from} ${onHandKey({ length, ...worth && { worth }, ...width !== undefined && { width } })}`;
-        alike.set(key, { from, length, ...width !== undefined && { width }, count: (alike.get(key)?.count ?? 0) + 1, ...worth && { worth } });
+        const key = `${from} ${onHandKey({ length, ...worth && { worth }, ...width !== undefined && { width } })} ${apart(board)}`, { count, first } = alike.get(key) ?? { count: 0, first: board };
+        alike.set(key, { from, length, ...width !== undefined && { width }, count: count + 1, ...worth && { worth }, first });
     }
     return [...alike.values()];
 }
