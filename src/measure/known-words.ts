@@ -20,8 +20,8 @@ export function dimensionName({ kind, name, count = 1 }: Dimension): string {
         case 'on-hand': return count === 1 ? `the board of ${name} on hand` : `${count} boards of ${name} on hand`;
         case 'board': return `board ${name}`;
         case 'crown': return `the crown of ${name}`;
-        case 'straight': return `how straight wall ${name} is`;
-        case 'plumb': return `how plumb wall ${name} is`;
+        case 'straight': return `the bow of wall ${name}`;
+        case 'plumb': return `the lean of wall ${name}`;
         case 'board-in': return 'the longest board that may come in';
         case 'piece-in': return 'the longest piece that gets there';
     }

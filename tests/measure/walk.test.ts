@@ -33,7 +33,7 @@ describe('the walk round a room', () => {
     test('goes along the walls clockwise with what stands at each, then across the floor, then under the ceiling in rows, there and back', async () => {
         const stops = walkRound(await read(L_ROOM));
         expect(stops.map(({ dimension }) => dimensionName(dimension))).toEqual([
-            'wall north', 'wall east', 'wall inner', 'wall step', 'wall south', 'wall west', 'window', 'door', 'how straight wall west is', 'how straight wall west is', 'how plumb wall west is',
+            'wall north', 'wall east', 'wall inner', 'wall step', 'wall south', 'wall west', 'window', 'door', 'the bow of wall west', 'the bow of wall west', 'the lean of wall west',
             'a diagonal', 'the height of the ceiling',
             'lamp-1', 'lamp-2', 'lamp-4', 'lamp-3', 'the joists 2x8', 'the longest piece that gets there',
         ]);
