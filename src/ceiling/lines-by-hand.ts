@@ -142,8 +142,8 @@ function endedAt(
     const within = (place: number | undefined): Chord | undefined => {
         return chords.find(({ start, end }) => place !== undefined && place > start - 1 && place < end + 1);
     };
-    const chord = within(first?.place) ?? within(last?.place) ?? chords[0];
-    if (!chord) return undefined;
+    // it was set where it runs through the room
+    const chord = within(first?.place) ?? within(last?.place) ?? chords[0]!;
     return { ...line, ...between(chord), from: first?.name ?? chord.from.name, to: last?.name ?? chord.to.name };
 }
 

@@ -105,6 +105,10 @@ describe('what is not said, or not computed', () => {
         expect(isWhole(sectionWith(part))).toBe(false);
     });
     // 9 1/4" less 1/2" that stands out and 3/4" of side, on either side
+    test('a box made at the bench round nothing has no width: neither spacers nor a bottom say it', () => {
+        const { innerWidth, outerWidth } = sectionWith({ blocking: { stock: board('a'), fit: 'bench-box' }, spacers: null, bottom: undefined });
+        expect([innerWidth, outerWidth]).toEqual([undefined, undefined]);
+    });
     test('a box made at the bench round a bottom under its sides is as wide inside as that leaves it', () => {
         const wide = board('wide', { width: '9 1/4"' });
         const s = sectionWith({ blocking: { stock: board('a'), fit: 'bench-box' }, spacers: null, bottom: { stock: wide, place: 'under-sides', overhang: '1/2"' } });

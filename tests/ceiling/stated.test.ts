@@ -1,5 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
+import { isFullGrid } from '../../src/ceiling/coffer-size.ts';
 import { layOut } from '../../src/ceiling/layout.ts';
 import type { Around, Ceiling, Layout, Run, Trouble } from '../../src/ceiling/model.ts';
 import { readFile } from '../../src/language/read-file.ts';
@@ -45,7 +46,7 @@ function troubleWords({ at: _, kind, ...trouble }: Trouble): string {
 }
 
 function toldOf({ ceiling }: Layout): string[] {
-    return ceiling ? toldCeiling(ceiling) : ['no ceiling'];
+    return ceiling ? [...toldCeiling(ceiling), isFullGrid(ceiling) ? 'full grid' : 'not a full grid'] : ['no ceiling'];
 }
 
 const span = (from: number, to: number): string => `${printInches(Math.round(from))} to ${printInches(Math.round(to))}`;
