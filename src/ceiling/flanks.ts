@@ -31,8 +31,9 @@ export function lookOf({ heading: { x, y } }: Pick<Line, 'heading'>, flank: Flan
 /** A beam as the flank with its other side has it. Undefined where both are alike, or where nobody knows how high the two are. */
 export const otherFlankOf: (profile: Profile) => Profile | undefined = kept(profile => {
     const { sides, otherSide, key } = profile, [own, other] = [widthOf(sides, 'side'), widthOf(otherSide, 'side')];
-    if (!sides || !otherSide || !own || !other) return undefined;
-    return { ...profile, key: `${key} other side`, sides: heldDownAs(otherSide, own.ticks - other.ticks), otherSide: sides };
+    // a side that is not there has no width
+    if (!own || !other) return undefined;
+    return { ...profile, key: `${key} other side`, sides: heldDownAs(otherSide!, own.ticks - other.ticks), otherSide: sides };
 });
 
 /** Lower edges hang in line, so a side that is higher is held down less. */

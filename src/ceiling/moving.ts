@@ -95,5 +95,5 @@ export function movingOf(ceiling: Ceiling, year: Year): Moving[] {
 
 /** Whether a line's bottom is cut where it meets that one. */
 function isCutBy(line: string, by: string, { lines }: Ceiling): boolean {
-    return lines.find(({ name }) => name === line)?.passes.some(({ of, cuts }) => of === by && cuts) ?? false;
+    return lines.some(({ name, passes }) => name === line && passes.some(({ of, cuts }) => of === by && cuts));
 }

@@ -28,7 +28,7 @@ function moldingTroubles({ moldingWidth, outerWidth, profile: { under } }: Secti
 function notPositive({ profile, heldDown }: Section): Trouble[] {
     const troubles: Trouble[] = [];
     const check = (what: string, ticks: Ticks | undefined, given: Given<unknown> | undefined, least: Ticks = 1): void => {
-        if (given && ticks !== undefined && !(ticks >= least)) troubles.push({ kind: 'not-positive', what, ticks, at: given.at });
+        if (given && !(ticks! >= least)) troubles.push({ kind: 'not-positive', what, ticks: ticks!, at: given.at });
     };
     const size = (what: string, given: Given<Measure> | undefined, least: Ticks = 1): void => check(what, given?.value.ticks, given, least);
     const board = (name: string, part: BoardPart | undefined): void => {

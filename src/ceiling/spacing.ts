@@ -102,8 +102,9 @@ function byLines(run: Division, centers: readonly Given<Ticks>[], from: string, 
         else troubles.push({ kind: 'lines-overlap', lines: [run.name(i - 1), run.name(i)], by: Math.round(-size), at });
     });
     sizes.push(run.end - low);
+    // without a line all of the run is left, which is more than nothing
     const last = lines.length - 1;
-    if (lines.length > 0 && run.end - low < 1) {
+    if (run.end - low < 1) {
         troubles.push(pastTheEnd(run, widths[last]! - run.toCenter(last), last, 1, run.room - run.end, run.room - lines[last]!.position, lines[last]!.at));
     }
     if (troubles.length > before) return undefined;

@@ -63,7 +63,7 @@ export function blankLength(piece: Piece, job: JobSettings): Ticks {
 export function blankOver(piece: Piece, job: JobSettings): Ticks {
     const { ends, work } = piece;
     const halved = work.some(({ kind }) => kind === 'halve') ? job.kerf.value : 0;
-    const steepest = ends.map(end => Math.abs(degreesOf(end))).reduce((most, degrees) => (degrees > most && degrees < 90 ? degrees : most), 0);
+    const steepest = Math.max(0, ...ends.map(end => Math.abs(degreesOf(end))).filter(degrees => degrees < 90));
     if (steepest === 0) return halved;
     const finest = job.show.value === 'millimeters' ? TICKS_PER_MM / 10 : TICKS_PER_INCH / 128;
     const along = Math.ceil(job.kerf.value / Math.cos(steepest * Math.PI / 180) / finest - 1e-9) * finest;

@@ -6,7 +6,7 @@ import type { Trouble } from '../../src/ceiling/model.ts';
 import { residueOf } from '../../src/ceiling/residue.ts';
 import { layingOf } from '../../src/ceiling/laying.ts';
 import { shapeOf } from '../../src/ceiling/room-shape.ts';
-import { isForward, isLevel } from '../../src/ceiling/shape.ts';
+import { inwards, isForward, isLevel, wayOf } from '../../src/ceiling/shape.ts';
 import type { Grid, Room } from '../../src/job/model.ts';
 import { printInches } from '../../src/quantity/print-length.ts';
 import { inches } from '../../src/quantity/rational.ts';
@@ -29,6 +29,14 @@ test.each<[string, readonly [number, number, number, number], boolean, boolean]>
 ])('a wall that runs %s', (_, [fromX, fromY, toX, toY], level, forward) => {
     const wall = { from: { x: fromX, y: fromY }, to: { x: toX, y: toY } };
     expect([isLevel(wall), isForward(wall)]).toEqual([level, forward]);
+});
+
+// 30" to the east for 40" to the south are 50" (3 : 4 : 5); the room is to the right of who walks along, with the south below
+test.each<[string, readonly [number, number, number, number], readonly number[], readonly number[]]>([
+    ['east', [0, 0, 70, 0], [1, 0], [0, 1]], ['west', [70, 9, 0, 9], [-1, 0], [0, -1]], ['south', [5, 0, 5, 90], [0, 1], [-1, 0]], ['south-east', [10, 10, 40, 50], [0.6, 0.8], [-0.8, 0.6]],
+])('the way of a wall that runs %s, and into its room', (_, [fromX, fromY, toX, toY], way, into) => {
+    const wall = { from: { x: fromX, y: fromY }, to: { x: toX, y: toY } }, numbers = ({ x, y }: { x: number; y: number }): number[] => [x + 0, y + 0];
+    expect([numbers(wayOf(wall)), numbers(inwards(wall))]).toEqual([way, into]);
 });
 
 // 41" between the bands, coffers of 10.4", 10.4" and 20.2": faces at 10.4 and 20.8 stand at 10 and 21

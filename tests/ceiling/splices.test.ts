@@ -2,7 +2,7 @@ import { SIDES } from '../../src/job/model.ts';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { layOut } from '../../src/ceiling/layout.ts';
-import { spliceOnCrossings } from '../../src/ceiling/splices.ts';
+import { areWithin, spliceAnywhere, spliceOnCrossings } from '../../src/ceiling/splices.ts';
 import { printInches } from '../../src/quantity/print-length.ts';
 import { exampleRoom } from '../support/example-room.ts';
 import { ticksOf, type RoomWords } from '../support/job-builder.ts';
@@ -37,6 +37,15 @@ describe('splices on the crossings', () => {
         })?.map(splice => splice.at / inch);
         expect(breaks(4)).toEqual([148]);
         expect(breaks(8)).toEqual([160]);
+    });
+    test('a stretch that is just as long as the board is within it', () => {
+        expect([areWithin([0, 100, 150], 100), areWithin([0, 100, 201], 100), areWithin([7, 107], 100), areWithin([0], 1)]).toEqual([true, false, true, true]);
+    });
+    test('anywhere: a run that is no longer than the board needs none, wherever it starts', () => {
+        const inch = ticksOf('1"'), run = { neighbor: [], step: 1, isClear: () => true, place: () => '' };
+        expect(spliceAnywhere({ ...run, from: 40 * inch, to: 135 * inch, most: 95 * inch })).toEqual([]);
+        // an inch more: in two of 48", the middle of the run
+        expect(spliceAnywhere({ ...run, from: 40 * inch, to: 136 * inch, most: 95 * inch })?.map(({ at }) => at / inch)).toEqual([88]);
     });
     test('no choice will do', () => expect(chosen(300, 90, [100, 200])).toBeUndefined());
     test('never a piece longer than the board, never a splice more than needed', () => {

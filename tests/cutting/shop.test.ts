@@ -185,6 +185,10 @@ describe('sections or whole boards', () => {
         expect(choiceText(dear.closely.stocks[0]!.choice)).toMatch(/^Sections beside whole boards that are ripped: \$12\.00 less for boards, \d+ set-ups? more at \$50\.00 \(\$\d+\.00\)\. Taken: whole boards\.$/);
         expect(knownText(dear.closely.stocks[0]!.known)).toContain('or ripped over the whole length');
     });
+    test('the question about whole boards points to that about sections, whose answer is one of its own', () => {
+        const { asked } = questionsOf(pieces, job(), [], shop(1));
+        expect(asked.map(({ problem: { shortestSection }, withSections }) => [shortestSection !== undefined, withSections])).toEqual([[true, undefined], [false, 0]]);
+    });
     test('also where another room, which shares no board with it, has nothing to rip', () => {
         const other = piece('hall-1', pine, inches(60), { room: 'hall' });
         for (const each of [1, 50]) {

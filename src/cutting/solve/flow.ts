@@ -261,7 +261,8 @@ class Flow {
             return Array.from({ length: values[way.column]! }, (): Layout => {
                 const { picks, sections } = this.path(g, this.problem.boards[way.board]!.capacity, left);
                 const strips: StripCut[] = picks.length > 0 && canCut(this.problem.boards[way.board]!, WHOLE) ? [{ lane: WHOLE, picks }] : [];
-                const isOver = sections.length === 1 && sections[0] === this.problem.boards[way.board]!.capacity;
+                // beside a section as long as the board there is no other
+                const isOver = sections[0] === this.problem.boards[way.board]!.capacity;
                 sections.forEach((size, section) => {
                     const ripping = ripped.get(`${g} ${size}`)?.pop() ?? [];
                     ripping.forEach((count, i) => {

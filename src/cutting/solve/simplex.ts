@@ -68,8 +68,8 @@ export class Simplex {
                 const reduced = row < this.wanted.length ? duals[row]! : -duals[row]!;
                 if (reduced < least) { least = reduced; entering = -1; surplus = row; }
             }
-            const isSurplus = surplus >= 0 && entering < 0;
-            if (!isSurplus && entering < 0) break;
+            if (entering < 0 && surplus < 0) break;
+            const isSurplus = entering < 0;
             if (isSurplus) this.along.forEach((_, r, along) => { along[r] = (surplus < this.wanted.length ? -1 : 1) * this.inverse[r]![surplus]!; });
             else this.follow(entering);
             if (!this.pivot(least, isSurplus ? 0 : columnCosts[entering]!, isSurplus ? SURPLUS - surplus : entering)) break;
