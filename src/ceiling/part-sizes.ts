@@ -45,5 +45,5 @@ function ofStock(name: string, size: Given<Measure>, stock: Stock, cause: string
 }
 
 function inOrder(tolerance: Tolerance): Tolerance {
-    return tolerance.length < 2 ? tolerance : [...tolerance].sort((a, b) => (a.cause < b.cause ? -1 : 1));
+    return [...tolerance].sort((a, b) => (a.cause < b.cause ? -1 : 1));
 }
