@@ -187,7 +187,8 @@ describe('sections or whole boards', () => {
     });
     test('the question about whole boards points to that about sections, whose answer is one of its own', () => {
         const { asked } = questionsOf(pieces, job(), [], shop(1));
-        expect(asked.map(({ problem: { shortestSection }, withSections }) => [shortestSection !== undefined, withSections])).toEqual([[true, undefined], [false, 0]]);
+        const told = asked.map(({ problem: { shortestSection }, withSections }) => [shortestSection !== undefined, withSections]);
+        expect(told).toEqual([[true, undefined], [false, 0]]);
     });
     test('also where another room, which shares no board with it, has nothing to rip', () => {
         const other = piece('hall-1', pine, inches(60), { room: 'hall' });

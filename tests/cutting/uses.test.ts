@@ -6,7 +6,7 @@ import { takeOffOf } from '../../src/takeoff/take-off.ts';
 import { TestWorkspace } from '../support/workspace.ts';
 
 /**
- * Beams of 5" in a room of 144" by 110": coffers of (144 - 5) / 2 = 69 1/2" by (110 - 10) / 3 = 33 3/8" (and something), so that mitered sides along A and B are
+ * Beams of 5" in a room of 144" by 110": coffers of (144 - 5) / 2 = 69 1/2" by (110 - 10) / 3 = some 33 3/8", so that mitered sides along A and B are
  * some 70" long, and those along 1 some 35".
  */
 async function uses(cut: string): Promise<(readonly [name: string, use: string])[]> {

@@ -207,8 +207,8 @@ test.each<[string, CuttingProblem]>([
     ['ripped, of which a section may be as long', { items: [6, 4].map(size => ({ size, count: 2, lanes: [1] })), boards: [{ capacity: 10, cost: 20, available: null, across: 10 }], strips: [5], shortestSection: 10 }],
     // one that costs more than all of the plan may is in none
     ['cut to length, beside dearer ones as long', {
-        items: [6, 4, 5].map((size, i) => ({ size, count: i < 2 ? 1 : 2, lanes: [0] })), boards: [{ capacity: 10, cost: 10, available: null, across: 1 }, { capacity: 10, cost: 30, available: null, across: 1 }],
-        strips: [],
+        items: [6, 4, 5].map((size, i) => ({ size, count: i < 2 ? 1 : 2, lanes: [0] })), strips: [],
+        boards: [10, 30].map(cost => ({ capacity: 10, cost, available: null, across: 1 })),
     }],
 ])('nothing is in the program as a flow that no plan can hold: boards that are %s', (_, problem) => {
     const prices = { items: problem.items.map(({ size }) => size), boards: [], sections: [] };
