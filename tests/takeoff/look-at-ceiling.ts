@@ -1,5 +1,6 @@
 import { arrangedOf } from '../../src/ceiling/plan.ts';
 import type { Ceiling } from '../../src/ceiling/model.ts';
+import type { Finding } from '../../src/findings/finding.ts';
 import { dryFit } from '../../src/dryfit/dry-fit.ts';
 import { readFile } from '../../src/language/read-file.ts';
 import { inspect, takeOffOf } from '../../src/pipeline/inspect.ts';
@@ -30,9 +31,10 @@ export class CeilingHouse {
             if (told.length === 0) throw new Error(`No ceiling, and nothing is told: ${JSON.stringify(layout?.troubles)}`);
             return { refused: told };
         }
-        // pieces of which there is too little to be cut: what is told of them stands at the head of every list
-        const told = ['cleats-meet-in-half-beam', 'part-vanishes'].filter(name => findings.some(({ rule }) => rule === name));
-        if (told.length > 0) return { refused: told };
+        // what is told of these stands at the head of every list: half beams too narrow for their cleats, moldings of which there is too little to be cut
+        const isTold = ({ rule, message }: Finding): boolean => rule === 'cleats-meet-in-half-beam' || rule === 'part-vanishes' && message.includes('moldings');
+        const told = findings.find(isTold);
+        if (told) return { refused: [told.rule] };
         const wrong = wrongIn(layout.ceiling);
         if (wrong !== undefined) throw new Error(wrong);
         return { ceiling: layout.ceiling, refused: [] };

@@ -105,8 +105,7 @@ export function* boardsContentInSteps(room: RoomOnPage, wishes: Wishes, house?: 
             name: stockName(stock.stock), at: sources.number(stock.stock.at),
             size: [stock.stock.thickness, stock.stock.width].flatMap(m => (m ? printLength(m.value.ticks, show) : [])).join(' x '),
             known: knownText(stock.known), choice: choiceText(stock.choice),
-            boards: yield* eachInSteps(ofStock.get(stock.stock.key) ?? [], BOARDS_IN_STEP, board =>
-                ({
+            boards: yield* eachInSteps(ofStock.get(stock.stock.key) ?? [], BOARDS_IN_STEP, board => ({
                 ...boardOnPage(board, drawn.has(board), order, `boards-${i}-${board.number}`, width, nameOf, sources),
                 there: thereText(stock, board.number, room),
             })),
