@@ -16,13 +16,9 @@ for (const [name, outcome] of steps) {
         passed += counted.passed;
         failed += counted.failed;
         names.push(...counted.names.map(each => `${name}: ${each}`));
-        // a run can fail without a failing test: a file that does not load, a host that does not start
-        if (outcome === 'failed' && counted.failed === 0) {
-            failed++;
-            unnamed.push(name);
-        }
     } else if (outcome === 'passed') passed++;
-    else {
+    // a run can fail without a failing test: a file that does not load, a host that does not start
+    if (outcome === 'failed' && !counted?.failed) {
         failed++;
         unnamed.push(name);
     }

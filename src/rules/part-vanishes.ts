@@ -40,26 +40,22 @@ degrees toward each other over its 1 1/2" comes to a point.`,
         room({ layout: { ceiling }, job, pieces }, report) {
             if (!ceiling || isWideEverywhere(ceiling)) return;
             const cut = new Map(pieces().map(piece => [piece.id, piece]));
-            const lost = new Map<string, { part: Part; at: Source; where: string; count: number; mend?: string }>();
-            for (const { part, at, where, named, mend } of placesOf(ceiling)) {
+            const lost = [...placesOf(ceiling)].filter(({ part, named }) => {
                 // what is cut in bays, and spliced within one besides, begins there with its first piece
                 const piece = cut.get(idOf(ceiling.room.name, part, named)) ?? cut.get(idOf(ceiling.room.name, part, { ...named, nth: spliceLetter(0, 2) }));
-                if (piece && hasLength(piece)) continue;
-                const key = `${part} ${placeKey(at)}`;
-                const same = lost.get(key);
-                if (same) same.count++;
-                else lost.set(key, { part, at, where, count: 1, ...mend && { mend } });
-            }
+                return !piece || !hasLength(piece);
+            });
             const size = sizesOf(job);
-            for (const { part, at, where, count, mend } of lost.values()) {
-                report({ at, message: `No length is left for the ${PLURAL[part]} at ${where}.${othersThan(count)} ${mend ?? whyOf(part, size(job.cutTo.value))}` });
+            for (const [first, ...others] of grouped(lost, ({ part, at }) => `${part} ${placeKey(at)}`).values()) {
+                const { part, at, where, mend } = first!, why = mend ?? whyOf(part, size(job.cutTo.value));
+                report({ at, message: `No length is left for the ${PLURAL[part]} at ${where}.${besides(others)} ${why}` });
             }
             const crossed = [...cut.values()].filter(isCrossed);
             for (const [first, ...others] of grouped(crossed, ({ part, source }) => `${part} ${placeKey(source)}`).values()) {
                 const { part, source, where, cutBack, cutFace } = first!;
                 report({
                     at: source,
-                    message: `No face is left of the ${PLURAL[part]} at the ${where}.${othersThan(others.length + 1)} It is ${size(cutBack)} long at its back, and the cuts at its ends, ` +
+                    message: `No face is left of the ${PLURAL[part]} at the ${where}.${besides(others)} It is ${size(cutBack)} long at its back, and the cuts at its ends, ` +
                         `which lean toward each other, take ${size(cutBack - cutFace)} of that. Set what it runs between farther apart; two walls in one line may be said as one.`,
                 });
             }
@@ -96,8 +92,8 @@ function whyOf(part: Part, step: string): string {
     }
 }
 
-function othersThan(count: number): string {
-    return count === 1 ? '' : ` The same goes for ${counted(count - 1, 'other place')}.`;
+function besides({ length }: readonly unknown[]): string {
+    return length === 0 ? '' : ` The same goes for ${counted(length, 'other place')}.`;
 }
 
 /** Whether its ends lean so much toward each other that they meet before its face; where a trim's do, its coffer is told. */

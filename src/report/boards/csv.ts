@@ -1,8 +1,6 @@
 import { knownText } from '../../cutting/known.ts';
 import type { Sum } from '../../job/rates.ts';
 import type { Board } from '../../cutting/model.ts';
-import { knownOf } from '../../job/status.ts';
-import { boardRecord } from '../../measure/lengths-at-hand.ts';
 import { leftoversOf, type Left } from '../../cutting/leftovers.ts';
 import { printAmount } from '../../quantity/money.ts';
 import { printLength, type Show } from '../../quantity/print-length.ts';
@@ -11,7 +9,7 @@ import { rowOf, type Cell } from '../../text/csv.ts';
 import type { Ticks } from '../../quantity/ticks.ts';
 import { titleOf, type HousePlan } from '../house.ts';
 import { csvStanding, standingOfRooms } from '../standing.ts';
-import { sizeText, there } from './there.ts';
+import { lengthKnownOf, sizeText, there } from './there.ts';
 import { stockNames } from '../../job/stock-names.ts';
 import type { CsvText } from '../../text/fit.ts';
 
@@ -38,9 +36,8 @@ function rowsOf({ house, plan }: HousePlan): Row[] {
             const sheet = (length: Ticks): string[] => (stock.sheet?.value.length === length ? [sizeText(stock, { length }, show)] : []);
             const note = (length: Ticks, ...others: string[]): string => [...sheet(length), ...others].join('; ');
             const knownOfBoard = (board: Board): Row => {
-                if (board.from !== 'on hand') return {};
-                const { known: as, on, by } = knownOf(boardRecord(house.rooms.map(({ room }) => room), { ...board, stock }));
-                return { length_known: as, ...on && { on }, ...by && { by } };
+                const is = lengthKnownOf(board, stock, house);
+                return is ? { length_known: is.known, ...is.on && { on: is.on }, ...is.by && { by: is.by } } : {};
             };
             const own = { job, stock: nameOf(stock), known: knownText(known) };
             return [

@@ -3,8 +3,6 @@ import { knownText, weakest } from '../../cutting/known.ts';
 import { leftoversOf, type Left } from '../../cutting/leftovers.ts';
 import type { Board, Known, StockPlan } from '../../cutting/model.ts';
 import type { JobSettings, Stock } from '../../job/model.ts';
-import { knownOf } from '../../job/status.ts';
-import { boardRecord } from '../../measure/lengths-at-hand.ts';
 import { stripNumbers } from '../../cutting/rips.ts';
 import { roundDown } from '../../quantity/round.ts';
 import type { Ticks } from '../../quantity/ticks.ts';
@@ -18,6 +16,7 @@ import { printJson } from '../../text/json.ts';
 import { standingOfRooms } from '../standing.ts';
 import { standingJson } from '../standing-json.ts';
 import type { BoardsJson, KnownJson, LengthKnownJson } from './shape.ts';
+import { lengthKnownOf } from './there.ts';
 import type { JsonText } from '../../text/fit.ts';
 
 type StockJson = BoardsJson['houses'][number]['stocks'][number];
@@ -92,10 +91,9 @@ function stockJson({ stock, boards, buy, spare, costs, rips, known, choice }: St
     };
 }
 
-function lengthKnownJson({ from, ...board }: Board, stock: Stock, { rooms }: House): LengthKnownJson | null {
-    if (from !== 'on hand') return null;
-    const { known, on, by } = knownOf(boardRecord(rooms.map(({ room }) => room), { ...board, stock }));
-    return { known, on: on ?? null, by: by ?? null };
+function lengthKnownJson(board: Board, stock: Stock, house: House): LengthKnownJson | null {
+    const is = lengthKnownOf(board, stock, house);
+    return is ? { known: is.known, on: is.on ?? null, by: is.by ?? null } : null;
 }
 
 function boardJson({ number, length: ticks, width, from, worth, strips, sections, crosswise }: Board, length: PrintLength, job: JobSettings): StockJson['boards'][number] {

@@ -1,9 +1,12 @@
 import type { Board, BoardFrom, Money } from '../../cutting/model.ts';
 import { onHandKey } from '../../job/on-hand.ts';
 import type { Stock } from '../../job/model.ts';
+import { knownOf } from '../../job/status.ts';
+import { boardRecord } from '../../measure/lengths-at-hand.ts';
 import { printMoney } from '../../quantity/money.ts';
 import { printLength, type Show } from '../../quantity/print-length.ts';
 import type { Ticks } from '../../quantity/ticks.ts';
+import type { House } from '../house.ts';
 
 /** Boards that need not be bought, those of one length, width, place and worth together. */
 interface There { readonly from: BoardFrom; readonly length: Ticks; readonly width?: Ticks; readonly count: number; readonly worth?: Money }
@@ -18,6 +21,11 @@ export function there(boards: readonly Board[], apart: (board: Board) => string 
         alike.set(key, { from, length, ...width !== undefined && { width }, count: count + 1, ...worth && { worth }, first });
     }
     return [...alike.values()];
+}
+
+/** How the length of a board on hand is known; undefined of any other. */
+export function lengthKnownOf({ from, ...board }: Board, stock: Stock, { rooms }: House): ReturnType<typeof knownOf> | undefined {
+    return from === 'on hand' ? knownOf(boardRecord(rooms.map(({ room }) => room), { ...board, stock })) : undefined;
 }
 
 /** `2 x 31"`, `1 x 9' 4" worth $4.00`. */
